@@ -18,7 +18,6 @@ export {
 } from './condition-problem.ts';
 export { createSpace } from './create-space.ts';
 export type { Description } from './describe.ts';
-export { nearName } from './near-name.ts';
 export { type ParsedCondition, parseCondition } from './parse-condition.ts';
 export { type Part, PartitionMap } from './partition-map.ts';
 export { printCondition } from './print-condition.ts';

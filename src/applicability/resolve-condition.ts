@@ -1,7 +1,7 @@
+import { nearest } from '../source/index.ts';
 import { type Attribute, type FreshAttribute, isYesNo } from './attribute.ts';
 import type { BareTest, Condition, Found, Name, Test } from './condition.ts';
 import type { ConditionMeaningProblem } from './condition-problem.ts';
-import { nearName } from './near-name.ts';
 import type { Space } from './space.ts';
 import type { VariantSet } from './variant-set.ts';
 
@@ -95,7 +95,7 @@ class Resolver {
       branch.ways.flatMap((each) => each.label ?? []),
     );
     const problem = { code: 'unknown-branch', label, known, start, end } as const;
-    this.#problems.push({ ...problem, ...nearest(label, known) });
+    this.#problems.push({ ...problem, ...withNear(label, known) });
     return this.#space.all;
   }
 
@@ -106,7 +106,7 @@ class Resolver {
     const known = attributes.map(({ id }) => id);
     const owners = attributes.filter(({ values }) => values.includes(text)).map(({ id }) => id);
     const problem = { code: 'unknown-attribute', name: text, known, owners, start, end } as const;
-    this.#problems.push({ ...problem, ...nearest(text, known) });
+    this.#problems.push({ ...problem, ...withNear(text, known) });
     return undefined;
   }
 }
@@ -114,10 +114,10 @@ class Resolver {
 function unknownValue(attribute: Attribute, { text, start, end }: Name): ConditionMeaningProblem {
   const { id, values: known } = attribute;
   const problem = { code: 'unknown-value', attribute: id, name: text, known, start, end } as const;
-  return { ...problem, ...nearest(text, known) };
+  return { ...problem, ...withNear(text, known) };
 }
 
-function nearest(written: string, known: readonly string[]): { readonly near?: string } {
-  const near = nearName(written, known);
+function withNear(written: string, known: readonly string[]): { readonly near?: string } {
+  const near = nearest(written, known);
   return near === undefined ? {} : { near };
 }

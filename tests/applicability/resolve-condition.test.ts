@@ -4,7 +4,6 @@ import {
   type Condition,
   createSpace,
   describeSpaceProblem,
-  nearName,
   parseCondition,
   resolveCondition,
 } from '../../src/applicability/index.ts';
@@ -157,13 +156,4 @@ describe('createSpace', () => {
     expect(made.space.describe(made.space.all)).toBeUndefined();
     expect(made.space.pick(made.space.all)).toEqual(new Map());
   });
-});
-
-test('nearName: slips of the finger, not other words', () => {
-  const names = ['petrol', 'diesel', 'electric'];
-  expect(nearName('deisel', names)).toBe('diesel');
-  expect(nearName('Petrol', names)).toBe('petrol');
-  expect(nearName('electrik', names)).toBe('electric');
-  expect(nearName('steam', names)).toBeUndefined();
-  expect(nearName('', names)).toBeUndefined();
 });

@@ -1,0 +1,7 @@
+export type { SourceFact } from './facts.ts';
+export type { ManualFiles, TextFile } from './files.ts';
+export { nearest, slipsBetween } from './near.ts';
+export { comparePlaces, type Locator, locator, placeOf } from './place.ts';
+export { placeWithin } from './place-within.ts';
+export { readYaml, type Yaml } from './yaml.ts';
+export { expectedOf, oneOf } from './yaml-words.ts';
