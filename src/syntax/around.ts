@@ -1,0 +1,11 @@
+import type { DirectiveTokens } from './directive-tokens.ts';
+
+/** What the blocks that are being read stand in. */
+export interface Around {
+  /** Items with a `:torque` of their own in the step, or a block that stands for it; undefined outside steps. */
+  readonly torqued: Set<string> | undefined;
+  /** The block that they are the body of. */
+  readonly outer: { readonly name: string; readonly tokens: DirectiveTokens } | undefined;
+}
+
+export const nowhere: Around = { torqued: undefined, outer: undefined };
