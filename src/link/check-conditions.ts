@@ -1,0 +1,43 @@
+import { resolveCondition, type Space } from '../applicability/index.ts';
+import type { CatalogueFact } from '../catalogue/index.ts';
+import { locator, placeWithin } from '../source/index.ts';
+import type { Block, Procedure, When } from '../syntax/index.ts';
+import { allActions, allBlocks } from './walk.ts';
+
+/** Conditions that name what the manual does not have, or that hold for no machine or for every one. */
+export function checkConditions(procedure: Procedure, space: Space): readonly CatalogueFact[] {
+  const text = locator(procedure.file, procedure.text);
+  return conditionsOf(procedure).flatMap(({ condition, written, place }) =>
+    resolveCondition(space, condition).problems.map(
+      (problem): CatalogueFact => ({
+        kind: 'condition-wrong',
+        place: placeWithin(text, place, written, problem),
+        written,
+        problem,
+      }),
+    ),
+  );
+}
+
+function conditionsOf(procedure: Procedure): readonly When[] {
+  const whens: (When | undefined)[] = [procedure.when];
+  for (const block of allBlocks(procedure)) whens.push(...ofBlock(block));
+  for (const action of allActions(procedure)) whens.push(action.when);
+  return whens.filter((when) => when !== undefined);
+}
+
+function ofBlock(block: Block): readonly (When | undefined)[] {
+  switch (block.type) {
+    case 'steps':
+      return block.steps.map((step) => step.when);
+    case 'hazard':
+    case 'torque':
+    case 'fluid':
+    case 'guarded':
+    case 'perform':
+    case 'reverse':
+      return [block.when];
+    default:
+      return [];
+  }
+}

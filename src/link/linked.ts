@@ -1,0 +1,17 @@
+import type { Catalogue, Item, ManualModel } from '../catalogue/index.ts';
+import type { Procedure, Ref, Section } from '../syntax/index.ts';
+
+/** A procedure with the entries that its references mean. */
+export interface LinkedProcedure {
+  readonly procedure: Procedure;
+  /** Entries of its machine and its own. */
+  readonly catalogue: Catalogue;
+  item(ref: Ref | string): Item | undefined;
+  section(ref: Ref): Section | undefined;
+}
+
+export interface LinkedManual {
+  readonly manual: ManualModel;
+  /** By id, in order of id. */
+  readonly procedures: ReadonlyMap<string, LinkedProcedure>;
+}
