@@ -1,0 +1,44 @@
+import type { LedgerFact } from './facts.ts';
+import type { Entry } from './journal.ts';
+import type { Run } from './run.ts';
+
+/** Connections to be capped when open that stay open past the step after the one that opened them. */
+export function uncapped(run: Run): readonly LedgerFact[] {
+  const facts: LedgerFact[] = [];
+  for (const account of run.journal.accounts()) {
+    const { item } = account;
+    if (item.kind !== 'connection' || !item['cap-when-open']) continue;
+    const entries = run.journal.entries(account, run.scope);
+    entries.forEach((entry, i) => {
+      if (entry.verb !== 'disconnect') return;
+      const { set, connected } = leftOpen(run, entry, entries.slice(i + 1));
+      if (set === run.setting.space.none) return;
+      facts.push({
+        kind: 'uncapped',
+        procedure: run.linked.procedure.id,
+        place: entry.place,
+        item: item.id,
+        when: run.when(set),
+        verb: entry.verb,
+        byPlace: item.placeOf('cap-when-open'),
+        connectedAt: connected?.place,
+      });
+    });
+  }
+  return facts;
+}
+
+function leftOpen(
+  run: Run,
+  opened: Entry,
+  later: readonly Entry[],
+): { set: Entry['under']; connected: Entry | undefined } {
+  const { space } = run.setting;
+  let set = opened.under;
+  for (const entry of later) {
+    if (entry.verb === 'disconnect') break;
+    if (entry.step > opened.step + 1) continue;
+    set = space.minus(set, entry.under);
+  }
+  return { set, connected: later.find((entry) => entry.verb === 'connect') };
+}

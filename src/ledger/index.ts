@@ -1,0 +1,3 @@
+export type { LedgerFact, Spread, Trace } from './facts.ts';
+export { keepLedger } from './keep-ledger.ts';
+export { itemStates, statesOf, verbsFor } from './kinds.ts';

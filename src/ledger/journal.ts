@@ -1,0 +1,57 @@
+import type { Verb } from '../../schemas/directives.ts';
+import type { Place } from '../../schemas/finding.ts';
+import type { Space, VariantSet } from '../applicability/index.ts';
+import type { Account } from './account.ts';
+import type { Trace } from './facts.ts';
+
+/** A move that took place. */
+export interface Entry {
+  readonly account: Account;
+  readonly verb: Verb | 'perform';
+  readonly under: VariantSet;
+  readonly step: number;
+  readonly place: Place;
+  readonly moved: number;
+  readonly to: string;
+}
+
+/** Everything that moved in one run, by account, in order: the story that findings tell. */
+export class Journal {
+  readonly #space: Space;
+  readonly #byAccount = new Map<Account, Entry[]>();
+
+  constructor(space: Space) {
+    this.#space = space;
+  }
+
+  add(entry: Entry): void {
+    const list = this.#byAccount.get(entry.account);
+    if (list === undefined) this.#byAccount.set(entry.account, [entry]);
+    else list.push(entry);
+  }
+
+  accounts(): Iterable<Account> {
+    return this.#byAccount.keys();
+  }
+
+  /** Entries of an account that touch some variants of `under`. */
+  entries(account: Account, under: VariantSet): readonly Entry[] {
+    const list = this.#byAccount.get(account) ?? [];
+    return list.filter((entry) => this.#space.and(entry.under, under) !== this.#space.none);
+  }
+
+  /** What last moved pieces of an account in some variants of `under`. */
+  last(account: Account, under: VariantSet): Trace | undefined {
+    const entry = this.entries(account, under).at(-1);
+    return entry === undefined ? undefined : traceOf(entry);
+  }
+
+  /** How often an account has moved so far. */
+  length(account: Account): number {
+    return this.#byAccount.get(account)?.length ?? 0;
+  }
+}
+
+export function traceOf({ place, verb, moved }: Entry): Trace {
+  return { place, verb, count: moved };
+}

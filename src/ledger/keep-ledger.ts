@@ -1,0 +1,68 @@
+import { resolveCondition } from '../applicability/index.ts';
+import type { LinkedManual, LinkedProcedure } from '../link/index.ts';
+import { Accounts, tally } from './account.ts';
+import { balance, withoutConsequences } from './balance.ts';
+import { Books } from './books.ts';
+import { uncapped } from './caps.ts';
+import { contractOf, startOf } from './contract.ts';
+import type { LedgerFact } from './facts.ts';
+import { checkNeeds } from './needs.ts';
+import { Summaries, type Summary } from './perform.ts';
+import { type Precedence, precedenceOf } from './precedence.ts';
+import { programOf } from './program.ts';
+import { Run, type Setting } from './run.ts';
+
+/** Runs every procedure of the manual through the ledger, each once. Facts in order of procedure, then of work. */
+export function keepLedger(linked: LinkedManual): readonly LedgerFact[] {
+  const { space } = linked.manual;
+  const accounts = new Accounts();
+  const precedences = new Map<LinkedProcedure['catalogue'], Precedence>();
+  const setting: Setting = {
+    space,
+    accounts,
+    precedence: ({ catalogue }) => {
+      let precedence = precedences.get(catalogue);
+      if (precedence === undefined) {
+        precedence = precedenceOf(catalogue);
+        precedences.set(catalogue, precedence);
+      }
+      return precedence;
+    },
+    perform: (run, op) => summaries.perform(run, op),
+  };
+  const summaries: Summaries = new Summaries(linked, (one) => analyse(one, setting));
+  return [...linked.procedures.values()].flatMap((one) => summaries.of(one).facts);
+}
+
+function analyse(linked: LinkedProcedure, setting: Setting): Summary {
+  const { space, accounts } = setting;
+  const { procedure } = linked;
+  const scope =
+    procedure.when === undefined
+      ? space.all
+      : resolveCondition(space, procedure.when.condition).value;
+  const contract = contractOf(linked, accounts);
+  const books = new Books(space, (account) => startOf(contract, account));
+  const run = new Run(setting, linked, scope, books);
+  run.go(programOf(linked, procedure.sections, space, scope));
+  const facts = withoutConsequences([
+    ...contract.facts,
+    ...checkNeeds(linked),
+    ...run.facts,
+    ...uncapped(run),
+    ...balance(run, contract),
+  ]);
+  const pressures = books.touched().filter((account) => account.aspect === 'pressure');
+  return {
+    linked,
+    contract,
+    touched: books.touched(),
+    changed: [...run.journal.accounts()],
+    relieved: pressures.filter(
+      (account) =>
+        books.where(account, scope, (counts) => tally(account, counts, ['relieved']) === 0)
+          .length === 0,
+    ),
+    facts,
+  };
+}

@@ -1,0 +1,173 @@
+import type { VariantSet } from '../applicability/index.ts';
+import type { LinkedManual, LinkedProcedure } from '../link/index.ts';
+import type { Section } from '../syntax/index.ts';
+import { type Account, type Counts, sameCounts, spread } from './account.ts';
+import { type Contract, expectedAtEnd, startOf } from './contract.ts';
+import type { LedgerFact } from './facts.ts';
+import type { Op } from './program.ts';
+import { programOf } from './program.ts';
+import { Run } from './run.ts';
+
+/** What the rest of the manual needs of a procedure that has been analysed. */
+export interface Summary {
+  readonly linked: LinkedProcedure;
+  readonly contract: Contract;
+  /** Accounts that it looks at or changes. */
+  readonly touched: readonly Account[];
+  readonly changed: readonly Account[];
+  /** Circuits whose pressure is off in every way through it. */
+  readonly relieved: readonly Account[];
+  readonly facts: readonly LedgerFact[];
+}
+
+type PerformOp = Extract<Op, { type: 'perform' }>;
+
+/**
+ * Brings a performed procedure into a run. Where the machine is as the procedure was written for, its
+ * contract is all that counts; otherwise its operations run on the books of the caller, and what goes wrong
+ * only there is told at the `perform`.
+ */
+export function performIn(run: Run, op: PerformOp, summary: Summary): void {
+  const part = op.perform.part;
+  if (part !== undefined) {
+    const section = summary.linked.section(part);
+    if (section !== undefined) rerun(run, op, summary, sectionsFrom(summary.linked, section));
+    return;
+  }
+  meetStarts(run, op, summary);
+  const strange = summary.touched.some((account) =>
+    differs(run, op.under, account, startOf(summary.contract, account)),
+  );
+  if (strange) rerun(run, op, summary, summary.linked.procedure.sections);
+  else apply(run, op, summary);
+}
+
+/** A section and the deeper ones below it. */
+export function sectionsFrom({ procedure }: LinkedProcedure, first: Section): readonly Section[] {
+  const start = procedure.sections.indexOf(first);
+  const rest = procedure.sections.slice(start + 1);
+  const end = rest.findIndex((section) => section.depth <= first.depth);
+  return [first, ...(end < 0 ? rest : rest.slice(0, end))];
+}
+
+function differs(run: Run, under: VariantSet, account: Account, start: Counts): boolean {
+  if (account.aspect === 'pressure') return false;
+  return run.books.where(account, under, (counts) => !sameCounts(counts, start)).length > 0;
+}
+
+/** Tells of declared starts that are not met, then goes on as if they were. */
+function meetStarts(run: Run, op: PerformOp, { linked, contract }: Summary): void {
+  for (const account of contract.named) {
+    const start = contract.starts(account);
+    if (start === undefined) continue;
+    const unmet = run.books.where(account, op.under, (counts) => !sameCounts(counts, start));
+    for (const { set, value } of unmet) {
+      run.facts.push({
+        kind: 'start-not-met',
+        procedure: run.linked.procedure.id,
+        place: op.place,
+        item: account.item.id,
+        when: run.when(set),
+        callee: linked.procedure.id,
+        state: spread(account, value),
+        expected: spread(account, start),
+        declared: linked.procedure.placeOf(`starts.${account.item.id}`),
+        since: run.journal.last(account, set),
+      });
+      run.books.change(account, set, () => start);
+    }
+  }
+}
+
+function apply(run: Run, op: PerformOp, { contract, changed, relieved }: Summary): void {
+  for (const account of changed) {
+    const end =
+      account.aspect === 'pressure'
+        ? pressureEnd(account, relieved)
+        : expectedAtEnd(contract, account);
+    run.books.change(account, op.under, () => end);
+    const to = account.states[end.findIndex((n) => n > 0)] ?? '';
+    const start = startOf(contract, account);
+    const moved = end.reduce((sum, n, i) => sum + Math.max(0, n - (start[i] ?? 0)), 0);
+    if (moved > 0) {
+      run.journal.add({
+        account,
+        verb: 'perform',
+        under: op.under,
+        step: op.step,
+        place: op.place,
+        moved,
+        to,
+      });
+    }
+  }
+}
+
+const pressureEnd = (account: Account, relieved: readonly Account[]): Counts =>
+  relieved.includes(account) ? [0, 1] : [1, 0];
+
+function rerun(run: Run, op: PerformOp, summary: Summary, sections: readonly Section[]): void {
+  const inner = new Run(run.setting, summary.linked, op.under, run.books, run.journal);
+  inner.go(
+    programOf(summary.linked, sections, run.setting.space, op.under).map((one) => ({
+      ...one,
+      step: op.step + one.step,
+    })),
+  );
+  const known = new Set(summary.facts.map(keyOf));
+  for (const fact of inner.facts) {
+    if (known.has(keyOf(fact))) continue;
+    const inside = fact.inside ?? { procedure: fact.procedure, place: fact.place };
+    run.facts.push({ ...fact, procedure: run.linked.procedure.id, place: op.place, inside });
+  }
+}
+
+function keyOf(fact: LedgerFact): string {
+  return [fact.kind, fact.item, fact.place.file, fact.place.start.offset].join(' ');
+}
+
+/** Analyses procedures on demand, each once; a procedure that performs itself is told as the chain. */
+export class Summaries {
+  readonly #manual: LinkedManual;
+  readonly #analyse: (linked: LinkedProcedure) => Summary;
+  readonly #done = new Map<LinkedProcedure, Summary>();
+  readonly #under: { readonly linked: LinkedProcedure; place: Op['place'] }[] = [];
+
+  constructor(manual: LinkedManual, analyse: (linked: LinkedProcedure) => Summary) {
+    this.#manual = manual;
+    this.#analyse = analyse;
+  }
+
+  of(linked: LinkedProcedure): Summary {
+    let summary = this.#done.get(linked);
+    if (summary === undefined) {
+      this.#under.push({ linked, place: linked.procedure.place });
+      summary = this.#analyse(linked);
+      this.#under.pop();
+      this.#done.set(linked, summary);
+    }
+    return summary;
+  }
+
+  perform(run: Run, op: PerformOp): void {
+    const callee = this.#manual.procedures.get(op.perform.procedure.id);
+    if (callee === undefined) return;
+    const current = this.#under.at(-1);
+    if (current !== undefined && run.linked === current.linked) current.place = op.place;
+    const start = this.#under.findIndex(({ linked }) => linked === callee);
+    if (start >= 0) {
+      run.facts.push({
+        kind: 'perform-cycle',
+        procedure: run.linked.procedure.id,
+        place: op.place,
+        item: callee.procedure.id,
+        when: undefined,
+        chain: this.#under
+          .slice(start)
+          .map(({ linked, place }) => ({ procedure: linked.procedure.id, place })),
+      });
+      return;
+    }
+    performIn(run, op, this.of(callee));
+  }
+}

@@ -1,0 +1,148 @@
+import type { Verb } from '../../schemas/directives.ts';
+import type { Circuit, Item, StatefulItem } from '../catalogue/index.ts';
+import { type Account, type Accounts, type Counts, tally } from './account.ts';
+import type { Move } from './kinds.ts';
+import type { Precedence } from './precedence.ts';
+
+/** A state that another account must not be in while an action takes place. */
+export interface Requirement {
+  readonly kind:
+    | 'still-held'
+    | 'still-connected'
+    | 'blocked'
+    | 'closed-over'
+    | 'aid-in-way'
+    | 'nothing-there'
+    | 'under-pressure'
+    | 'energy-live'
+    | 'fill-open';
+  /** The account that stands in the way. */
+  readonly by: Account;
+  /** True for counts that break the requirement. */
+  readonly broken: (counts: Counts) => boolean;
+}
+
+/** What must hold of other accounts before a verb moves an item. */
+export function requirementsFor(
+  verb: Verb,
+  item: StatefulItem,
+  move: Move,
+  precedence: Precedence,
+  accounts: Accounts,
+): readonly Requirement[] {
+  const need = (
+    kind: Requirement['kind'],
+    items: readonly StatefulItem[],
+    states: (by: StatefulItem) => readonly string[],
+  ) =>
+    items.flatMap((one) =>
+      accounts.of(one).map((by) => {
+        const bad = states(one);
+        return { kind, by, broken: (counts: Counts) => tally(by, counts, bad) > 0 };
+      }),
+    );
+  const leaving = move.direction === 'out' || verb === 'replace';
+  const returning = move.direction === 'back';
+  const list: Requirement[] = [
+    ...need('energy-live', precedence.isolationFor(item), () => ['live']),
+    ...need('blocked', precedence.inFrontOf(item), inTheWay),
+  ];
+  if (item.kind === 'part') {
+    if (leaving) {
+      list.push(...need('still-held', precedence.holding(item), (by) => holdingStates(by)));
+      if (verb !== 'set-aside')
+        list.push(...need('still-connected', precedence.connectionsOn(item), () => ['made']));
+    }
+    if (returning) {
+      list.push(...need('closed-over', precedence.behind(item), awayFromHome));
+      list.push(...need('aid-in-way', precedence.aidsBlocking(item), () => ['fitted']));
+    }
+  }
+  if (returning && (item.kind === 'fastener' || item.kind === 'connection')) {
+    const owners = item.kind === 'fastener' ? item.holds : item.on === undefined ? [] : [item.on];
+    list.push(...need('nothing-there', precedence.entries(owners), () => ['out', 'gone', 'aside']));
+  }
+  for (const circuit of opened(item, move, precedence)) {
+    if (!standsUnderPressure(circuit)) continue;
+    const by = accounts.pressureOf(circuit);
+    list.push({
+      kind: 'under-pressure',
+      by,
+      broken: (counts) => tally(by, counts, ['pressurised']) > 0,
+    });
+  }
+  if (item.kind === 'circuit' && verb === 'fill') {
+    list.push(...need('fill-open', drainPoints(item, precedence), isOpenStates));
+  }
+  return list;
+}
+
+/** Drain points of a circuit, and whether counts mean that one lets fluid out. */
+export function drainPoints(circuit: Circuit, precedence: Precedence): readonly StatefulItem[] {
+  return precedence.entries(circuit.drain);
+}
+
+export function isOpen(account: Account, counts: Counts): boolean {
+  return tally(account, counts, isOpenStates(account.item)) > 0;
+}
+
+export function standsUnderPressure(circuit: Circuit): boolean {
+  return circuit.pressure !== undefined && circuit.pressure !== false;
+}
+
+function opened(item: StatefulItem, move: Move, precedence: Precedence): readonly Circuit[] {
+  if (move.direction !== 'out') return [];
+  return item.kind === 'circuit' ? [item] : precedence.circuitsOpenedBy(item);
+}
+
+function isOpenStates(item: Item): readonly string[] {
+  switch (item.kind) {
+    case 'fastener':
+      return ['loose', 'out', 'gone'];
+    case 'part':
+      return ['out', 'gone', 'aside'];
+    case 'connection':
+      return ['open', 'capped'];
+    case 'control':
+      return item.positions.filter((position) => position !== item.home);
+    default:
+      return [];
+  }
+}
+
+/** States in which an entry still stands in front of another. */
+function inTheWay(item: StatefulItem): readonly string[] {
+  switch (item.kind) {
+    case 'fastener':
+      return ['tight', 'snug', 'loose'];
+    case 'part':
+      return ['in'];
+    case 'connection':
+      return ['made'];
+    case 'aid':
+      return ['fitted'];
+    case 'control':
+      return [item.home];
+    default:
+      return [];
+  }
+}
+
+/** States in which an entry must not be closed in. */
+function awayFromHome(item: StatefulItem): readonly string[] {
+  switch (item.kind) {
+    case 'fastener':
+      return ['loose', 'out', 'gone'];
+    case 'part':
+      return ['aside', 'out', 'gone'];
+    case 'connection':
+      return ['open', 'capped'];
+    default:
+      return [];
+  }
+}
+
+function holdingStates(item: StatefulItem): readonly string[] {
+  const still = ['tight', 'snug'];
+  return item.kind === 'fastener' && item['lets-go-when'] === 'loose' ? still : [...still, 'loose'];
+}

@@ -1,0 +1,375 @@
+import type { VariantSet } from '../applicability/index.ts';
+import { printCondition, type Space } from '../applicability/index.ts';
+import type { StatefulItem } from '../catalogue/index.ts';
+import type { LinkedProcedure } from '../link/index.ts';
+import { type Account, type Accounts, type Counts, sameCounts, spread, tally } from './account.ts';
+import type { Books } from './books.ts';
+import type { LedgerFact, Spread } from './facts.ts';
+import { Journal } from './journal.ts';
+import { itemStates, type Move, moveOf, verbsFor } from './kinds.ts';
+import { isStateful, type Precedence } from './precedence.ts';
+import type { Op } from './program.ts';
+import { drainPoints, isOpen, type Requirement, requirementsFor } from './requirements.ts';
+import { type Transfer, transfer } from './transfer.ts';
+
+type Act = Extract<Op, { type: 'act' }>;
+type Perform = Extract<Op, { type: 'perform' }>;
+
+/** What a run needs of the manual. */
+export interface Setting {
+  readonly space: Space;
+  readonly accounts: Accounts;
+  readonly precedence: (linked: LinkedProcedure) => Precedence;
+  /** Brings another procedure into a run, at the operation that asks for it. */
+  readonly perform: (run: Run, op: Perform) => void;
+}
+
+/** One pass over the operations of a procedure, or of one that it performs, on the same books. */
+export class Run {
+  readonly setting: Setting;
+  readonly linked: LinkedProcedure;
+  readonly books: Books;
+  readonly journal: Journal;
+  readonly facts: LedgerFact[] = [];
+  /** The variants that the procedure is for. */
+  readonly scope: VariantSet;
+  readonly #precedence: Precedence;
+  readonly #told = new Set<string>();
+
+  constructor(
+    setting: Setting,
+    linked: LinkedProcedure,
+    scope: VariantSet,
+    books: Books,
+    journal: Journal = new Journal(setting.space),
+  ) {
+    this.setting = setting;
+    this.linked = linked;
+    this.scope = scope;
+    this.books = books;
+    this.journal = journal;
+    this.#precedence = setting.precedence(linked);
+  }
+
+  go(program: readonly Op[]): void {
+    for (const op of program) {
+      if (op.under === this.setting.space.none) continue;
+      if (op.type === 'act') this.#act(op);
+      else this.setting.perform(this, op);
+    }
+  }
+
+  /** The variants in words; undefined where it is all that the procedure is for. */
+  when(set: VariantSet): string | undefined {
+    const condition = this.setting.space.describe(set, this.scope);
+    if (condition === undefined) return undefined;
+    return condition === 'too-long' ? this.#example(set) : printCondition(condition);
+  }
+
+  #example(set: VariantSet): string {
+    const machine = this.setting.space.pick(set) ?? new Map<string, string>();
+    return `such as ${[...machine].map(([id, value]) => `${id} = ${value}`).join(' & ')}`;
+  }
+
+  #act(op: Act): void {
+    const { action } = op;
+    const item = this.linked.item(action.item);
+    if (item === undefined) return;
+    if (!verbsFor(item.kind).includes(action.verb)) {
+      this.#tell(op, item.id, op.under, {
+        kind: 'verb-unfit',
+        verb: action.verb,
+        itemKind: item.kind,
+        fitting: verbsFor(item.kind),
+      });
+      return;
+    }
+    if (!isStateful(item)) return;
+    if (action.verb === 'relieve') {
+      this.#relieve(op, item);
+      return;
+    }
+    const how = { isNew: action.isNew, partly: action.amount !== undefined, to: action.to?.id };
+    const move = moveOf(action.verb, item, how);
+    if (move === undefined || !itemStates(item).includes(move.to)) return;
+    const accounts = this.setting.accounts.of(
+      item,
+      action.each.map((ref) => ref.id),
+    );
+    for (const account of accounts) {
+      const moving = this.#apply(op, account, move);
+      if (moving !== this.setting.space.none) this.#settle(op, account, item, moving);
+    }
+  }
+
+  /** Tests what must hold first, then moves the pieces. Answers for which variants anything moved. */
+  #apply(op: Act, account: Account, move: Move): VariantSet {
+    const { space } = this.setting;
+    const qty = op.action.qty?.count;
+    let moving = space.none;
+    for (const { set, value } of this.books.at(account, op.under)) {
+      const result = this.#outcome(account, value, move, qty, set);
+      const stays = result.outcome !== 'moved' && sameCounts(value, result.counts);
+      if (!stays) moving = space.or(moving, set);
+      if (result.outcome === 'moved') this.#oldPiece(op, account, value, set, result.moved);
+      else
+        this.#tell(op, account.item.id, set, this.#misfit(op, account, move, value, set, result));
+    }
+    if (moving === space.none) return moving;
+    this.#require(op, account.item, move, moving);
+    let moved = 0;
+    this.books.change(account, moving, (counts) => {
+      const next = transfer(account, counts, move, qty);
+      moved = Math.max(moved, piecesMoved(counts, next.counts));
+      return next.counts;
+    });
+    const entry = { account, verb: op.action.verb, under: moving, step: op.step, place: op.place };
+    this.journal.add({ ...entry, moved: Math.max(1, moved), to: move.to });
+    return moving;
+  }
+
+  /** A fastener that nothing has undone is tight already: to test its torque is a `check`. */
+  #outcome(
+    account: Account,
+    counts: Counts,
+    move: Move,
+    qty: number | undefined,
+    set: VariantSet,
+  ): Transfer {
+    const result = transfer(account, counts, move, qty);
+    const idle = account.item.kind === 'fastener' && sameCounts(counts, result.counts);
+    const untouched = idle && this.journal.entries(account, set).length === 0;
+    return result.outcome === 'moved' && untouched ? { outcome: 'already', counts } : result;
+  }
+
+  /** A new piece in the place of an old one that is neither thrown away nor said to be. */
+  #oldPiece(op: Act, account: Account, counts: Counts, set: VariantSet, moved: number): void {
+    const { action } = op;
+    const count = moved - tally(account, counts, ['gone']);
+    if (action.verb !== 'install' || !action.isNew || count <= 0) return;
+    const since = this.journal.last(account, set);
+    const itemKind = account.item.kind;
+    this.#tell(op, account.item.id, set, {
+      kind: 'old-unsaid',
+      verb: action.verb,
+      itemKind,
+      count,
+      since,
+    });
+  }
+
+  #misfit(
+    op: Act,
+    account: Account,
+    move: Move,
+    counts: Counts,
+    set: VariantSet,
+    result: Exclude<Transfer, { outcome: 'moved' }>,
+  ): Own<LedgerFact> {
+    const { verb } = op.action;
+    const state = spread(account, counts);
+    const since = this.journal.last(account, set);
+    const { item } = account;
+    switch (result.outcome) {
+      case 'too-many':
+        return {
+          kind: 'too-many',
+          verb,
+          asked: op.action.qty?.count ?? account.size,
+          available: result.available,
+          size: account.size,
+          state,
+          since,
+        };
+      case 'old-back':
+        return {
+          kind: 'old-back',
+          verb,
+          itemKind: item.kind,
+          singleUse: 'single-use' in item && item['single-use'],
+          count: result.moved,
+          since,
+        };
+      case 'already':
+        return { kind: 'already-done', verb, direction: move.direction, state, since };
+      default:
+        return { kind: 'state-unfit', verb, state, from: move.from, since };
+    }
+  }
+
+  #require(op: Act, item: StatefulItem, move: Move, moving: VariantSet): void {
+    const { accounts } = this.setting;
+    const onMachine = this.#onMachine(item, moving);
+    for (const requirement of requirementsFor(
+      op.action.verb,
+      item,
+      move,
+      this.#precedence,
+      accounts,
+    )) {
+      for (const { set, value } of this.books.where(
+        requirement.by,
+        onMachine,
+        requirement.broken,
+      )) {
+        this.#broken(op, item, move, requirement, set, value);
+      }
+    }
+    if (item.kind === 'circuit' && op.action.verb === 'drain') this.#drainShut(op, item, moving);
+  }
+
+  #broken(
+    op: Act,
+    item: StatefulItem,
+    move: Move,
+    requirement: Requirement,
+    set: VariantSet,
+    counts: Counts,
+  ): void {
+    const { by, kind } = requirement;
+    if (!this.#news(kind, item, by.item, this.journal.length(by))) return;
+    // What closes over a thing will be in its way when it comes back: one fault, told once.
+    if (kind === 'closed-over')
+      this.#news('blocked', by.item, item, this.journal.length(this.#own(item)) + 1);
+    const { verb } = op.action;
+    const common = { byPlace: by.item.place, since: this.journal.last(by, set) };
+    const state: Spread = spread(by, counts);
+    const id = by.item.id;
+    switch (kind) {
+      case 'blocked':
+        this.#tell(op, item.id, set, {
+          kind,
+          verb,
+          direction: move.direction,
+          by: id,
+          state,
+          ...common,
+        });
+        return;
+      case 'still-held':
+      case 'still-connected':
+        this.#tell(op, item.id, set, { kind, verb, by: id, state, ...common });
+        return;
+      case 'closed-over':
+        this.#tell(op, item.id, set, { kind, verb, over: id, state, ...common });
+        return;
+      case 'aid-in-way':
+        this.#tell(op, item.id, set, { kind, verb, aid: id, ...common });
+        return;
+      case 'nothing-there':
+        this.#tell(op, item.id, set, { kind, verb, part: id, state, ...common });
+        return;
+      case 'under-pressure':
+        this.#tell(op, item.id, set, { kind, verb, circuit: id, ...common });
+        return;
+      case 'energy-live':
+        this.#tell(op, item.id, set, { kind, verb, energy: id, ...common });
+        return;
+      case 'fill-open':
+        this.#tell(op, item.id, set, { kind, point: id, state, ...common });
+        return;
+    }
+  }
+
+  #drainShut(op: Act, circuit: StatefulItem & { kind: 'circuit' }, moving: VariantSet): void {
+    const { space, accounts } = this.setting;
+    const points = drainPoints(circuit, this.#precedence);
+    if (points.length === 0) return;
+    let shut = moving;
+    for (const account of points.flatMap((point) => accounts.of(point))) {
+      for (const { set } of this.books.where(account, shut, (counts) => isOpen(account, counts))) {
+        shut = space.minus(shut, set);
+      }
+    }
+    if (shut === space.none) return;
+    this.#tell(op, circuit.id, shut, {
+      kind: 'drain-shut',
+      points: points.map((point) => point.id),
+      byPlace: circuit.placeOf('drain'),
+    });
+  }
+
+  #relieve(op: Act, item: StatefulItem): void {
+    const account = this.setting.accounts.pressureOf(item);
+    this.books.change(account, op.under, () => [0, 1]);
+    const entry = {
+      account,
+      verb: op.action.verb,
+      under: op.under,
+      step: op.step,
+      place: op.place,
+    };
+    this.journal.add({ ...entry, moved: 1, to: 'relieved' });
+  }
+
+  /** A circuit that is full again can come under pressure again. */
+  #settle(op: Act, account: Account, item: StatefulItem, moving: VariantSet): void {
+    if (item.kind !== 'circuit') return;
+    const full = this.books.where(
+      account,
+      moving,
+      (counts) => tally(account, counts, ['full']) > 0,
+    );
+    const pressure = this.setting.accounts.pressureOf(item);
+    for (const { set } of full) {
+      this.books.change(pressure, set, () => [1, 0]);
+      const entry = {
+        account: pressure,
+        verb: op.action.verb,
+        under: set,
+        step: op.step,
+        place: op.place,
+      };
+      this.journal.add({ ...entry, moved: 1, to: 'pressurised' });
+    }
+  }
+
+  /** The variants in which no assembly that the item is part of is off the machine: only there can others be in its way. */
+  #onMachine(item: StatefulItem, under: VariantSet): VariantSet {
+    const { space, accounts } = this.setting;
+    let on = under;
+    for (const account of this.#precedence.assembliesOf(item).flatMap((one) => accounts.of(one))) {
+      for (const { set } of this.books.where(
+        account,
+        on,
+        (counts) => tally(account, counts, ['out', 'gone']) > 0,
+      )) {
+        on = space.minus(on, set);
+      }
+    }
+    return on;
+  }
+
+  /** False where the same was told of the same two while the second one has not moved since. */
+  #news(kind: Requirement['kind'], item: StatefulItem, by: StatefulItem, moves: number): boolean {
+    const key = `${kind} ${item.id} ${by.id} ${moves}`;
+    if (this.#told.has(key)) return false;
+    this.#told.add(key);
+    return true;
+  }
+
+  #own(item: StatefulItem): Account {
+    const [account] = this.setting.accounts.of(item);
+    if (account === undefined) throw new Error(`no account for ${item.id}`);
+    return account;
+  }
+
+  #tell(op: Act, item: string, set: VariantSet, fact: Own<LedgerFact>): void {
+    const told = {
+      procedure: this.linked.procedure.id,
+      place: op.place,
+      item,
+      when: this.when(set),
+    };
+    this.facts.push({ ...told, ...fact });
+  }
+}
+
+/** A fact without what all facts have in common. */
+export type Own<F> = F extends LedgerFact
+  ? Omit<F, 'procedure' | 'place' | 'item' | 'when' | 'inside'>
+  : never;
+
+function piecesMoved(before: Counts, after: Counts): number {
+  return after.reduce((sum, n, i) => sum + Math.max(0, n - (before[i] ?? 0)), 0);
+}

@@ -1,0 +1,255 @@
+import { describe, expect, test } from 'vitest';
+import { check, found, onePage, told } from '../support/manual.ts';
+
+/** An invented gearbox: cover on bolts, behind a guard; a drain plug; a vent hose on the cover. */
+const gearbox = `
+fasteners:
+  cover-bolt: { name: cover bolt, count: 6, torque: 22 N·m, holds: cover }
+  guard-screw: { name: guard screw, count: 4, tightness: snug, holds: guard }
+  drain-plug: { name: drain plug, torque: 40 N·m }
+  pin: { name: split pin, count: 2, single-use: true, tightness: hand-tight }
+parts:
+  guard: { name: guard }
+  cover: { name: cover, behind: guard }
+  gasket: { name: gasket, single-use: true, behind: cover }
+  wheel: { name: wheel, behind: [cover] }
+connections:
+  vent: { name: vent hose, type: hose, on: cover }
+  feed: { name: feed pipe, type: pipe, circuit: oil, cap-when-open: true }
+circuits:
+  oil: { name: gear oil, fluid: gear oil, capacity: 2 L, drain: drain-plug }
+  brake: { name: brake fluid, fluid: brake fluid, capacity: 1 L, bleed: at the nipple, pressure: true }
+energy:
+  battery: { name: battery, type: electrical, isolate-before: [wheel] }
+controls:
+  gear-lever: { name: gear lever, positions: [neutral, first], home: neutral }
+aids:
+  stand: { name: stand, count: 2 }
+  lock-pin: { name: lock pin, blocks: cover }
+`;
+
+const opening = `
+1. :isolate{item=battery}.
+2. :remove{item=guard-screw}, then :remove{item=guard}.
+3. :disconnect{item=vent}.
+4. :remove{item=cover-bolt}, then :remove{item=cover}.
+`;
+
+const closing = `
+5. :install{item=cover} and :install{item=cover-bolt}.
+6. :torque{item=cover-bolt}.
+7. :connect{item=vent}.
+8. :install{item=guard} and :install{item=guard-screw}. :tighten{item=guard-screw}.
+9. :restore{item=battery}.
+`;
+
+const without = (text: string, part: string): string => {
+  if (!text.includes(part)) throw new Error(`nothing to take out: ${part}`);
+  return text.replace(part, 'Look at the work. ');
+};
+
+const ledgerOnly = (rules: readonly string[]) =>
+  rules.filter((rule) => !rule.startsWith('unused-entry'));
+const run = (body: string, front = '') => ledgerOnly(found(gearbox, body, front));
+
+describe('a job that balances', () => {
+  test('raises nothing', () => expect(run(opening + closing)).toEqual([]));
+  test('nor does a step that reads and changes nothing', () => {
+    expect(run('1. :check{item=cover}.\n2. :check{item=cover-bolt}.\n')).toEqual([]);
+  });
+  test('a torque of bolts that nothing has undone is a check', () => {
+    expect(run('1. :torque{item=cover-bolt}.\n')).toEqual(['in-without-out cover-bolt']);
+  });
+});
+
+describe('what is missing from reassembly', () => {
+  test.each([
+    [':install{item=cover-bolt}', 'left-out cover-bolt'],
+    [':torque{item=cover-bolt}.', 'never-torqued cover-bolt'],
+    [':connect{item=vent}.', 'left-open vent'],
+    [':tighten{item=guard-screw}.', 'left-loose guard-screw'],
+    [':install{item=guard} and', 'left-out guard'],
+    [':install{item=cover} and', 'left-out cover'],
+    [':restore{item=battery}.', 'left-isolated battery'],
+  ])('without %s: one finding, not one for each thing that follows from it', (part, expected) => {
+    expect(run(opening + without(closing, part))).toEqual([expected]);
+  });
+
+  test.each([
+    [
+      '1. :drain{item=brake} after :relieve{item=brake}.',
+      ['under-pressure brake', 'left-drained brake'],
+    ],
+    ['1. :relieve{item=brake}, :drain{item=brake}, :fill{item=brake}.', ['not-bled brake']],
+    ['1. :relieve{item=brake}, :drain{item=brake}, :fill{item=brake}, :bleed{item=brake}.', []],
+    ['1. :fit{item=stand}.\n2. :withdraw{item=stand qty=1}.', ['aid-left-in stand']],
+    ['1. :set{item=gear-lever to=first}.', ['control-away gear-lever']],
+    ['1. :set{item=gear-lever to=first}.\n2. :set{item=gear-lever to=neutral}.', []],
+    ['1. :remove{item=pin}.\n2. :install{item=pin}.', ['old-part-back pin']],
+    ['1. :remove{item=pin}.\n2. :install{item=pin new}.', []],
+    ['1. :remove{item=pin qty=1}.\n2. :install{item=pin new qty=2}.', ['count-mismatch pin']],
+    ['1. :loosen{item=drain-plug}.', ['left-loose drain-plug']],
+  ])('%s', (body, expected) => {
+    expect([...run(body)].sort()).toEqual([...expected].sort());
+  });
+});
+
+describe('order', () => {
+  test.each([
+    [
+      'a cover behind its guard',
+      '1. :disconnect{item=vent}, :remove{item=cover-bolt}, :remove{item=cover}.\n',
+      'blocked cover',
+    ],
+    ['a part that bolts still hold', '1. :remove{item=guard}.\n', 'still-held guard'],
+    [
+      'a part that a hose still holds',
+      opening.replace('3. :disconnect{item=vent}.', '3. Look.'),
+      'still-held cover',
+    ],
+    [
+      'work on what must be isolated',
+      `${opening.replace(':isolate{item=battery}', 'Look')}5. :remove{item=wheel}.\n`,
+      'energy-live wheel',
+    ],
+    ['drained with the plug in', '1. :drain{item=oil}.\n2. :fill{item=oil}.\n', 'drain-shut oil'],
+    [
+      'filled with the plug out',
+      '1. :remove{item=drain-plug} and :drain{item=oil}.\n2. :fill{item=oil}.\n3. :install{item=drain-plug}. :torque{item=drain-plug}.\n',
+      'fill-open oil',
+    ],
+    [
+      'a pin in the way',
+      `${opening}5. :fit{item=lock-pin}.\n${closing}10. :withdraw{item=lock-pin}.\n`,
+      'aid-in-way cover',
+    ],
+    [
+      'closed in, then opened for what was forgotten',
+      `${opening}5. :remove{item=wheel}.\n${closing}10. :install{item=wheel}.\n`,
+      'closed-over cover',
+    ],
+    [
+      'open past the next step',
+      '1. :disconnect{item=feed}.\n2. Look.\n3. Look again.\n4. :connect{item=feed}.\n',
+      'left-uncapped feed',
+    ],
+  ])('%s', (_name, body, expected) => {
+    expect(run(body)).toContain(expected);
+  });
+
+  test('capped in the next step, or connected there, is soon enough', () => {
+    expect(
+      run(
+        '1. :disconnect{item=feed}.\n2. :cap{item=feed}.\n3. Look.\n4. :uncap{item=feed}. :connect{item=feed}.\n',
+      ),
+    ).toEqual([]);
+    expect(run('1. :disconnect{item=feed}.\n2. :connect{item=feed}.\n')).toEqual([]);
+  });
+});
+
+describe('procedures that perform others', () => {
+  const machine = `machine: gearbox\nname: Gearbox\n${gearbox.trim()}\n`;
+  const page = (id: string, front: string, body: string) =>
+    `---\nprocedure: ${id}\ntitle: ${id}\n${front}---\n\n${body}`;
+  const files = (pages: Record<string, [front: string, body: string]>) => ({
+    'machines/gearbox.yaml': machine,
+    ...Object.fromEntries(
+      Object.entries(pages).map(([id, [front, body]]) => [
+        `procedures/${id}.md`,
+        page(id, front, body),
+      ]),
+    ),
+  });
+  const drain: [string, string] = [
+    'leaves: { oil: drained }\n',
+    '1. :remove{item=drain-plug} and :drain{item=oil}.\n2. :install{item=drain-plug}. :torque{item=drain-plug}.\n',
+  ];
+  const fill: [string, string] = ['starts: { oil: drained }\n', '1. :fill{item=oil}.\n'];
+  const rulesOf = (pages: Record<string, [front: string, body: string]>) =>
+    ledgerOnly(told(check(files(pages)).report));
+
+  test('drained by one, filled by another', () => {
+    expect(
+      rulesOf({
+        drain,
+        fill,
+        job: ['', '::perform{procedure=drain}\n\n::perform{procedure=fill}\n'],
+      }),
+    ).toEqual([]);
+  });
+  test('drained by one, filled by none', () => {
+    expect(rulesOf({ drain, fill, job: ['', '::perform{procedure=drain}\n'] })).toContain(
+      'left-drained oil',
+    );
+  });
+  test('filled where nothing was drained', () => {
+    expect(rulesOf({ drain, fill, job: ['', '::perform{procedure=fill}\n'] })).toContain(
+      'start-not-met oil',
+    );
+  });
+  test('a promise that the steps do not keep', () => {
+    expect(rulesOf({ drain: ['leaves: { oil: drained }\n', '1. :check{item=oil}.\n'] })).toContain(
+      'promise-broken oil',
+    );
+  });
+  test('a fault that only the two together make is told at the perform, with the place inside', () => {
+    const { report } = check(
+      files({
+        drain,
+        job: [
+          '',
+          '1. :remove{item=drain-plug}.\n\n::perform{procedure=drain}\n\n::perform{procedure=fill}\n',
+        ],
+        fill,
+      }),
+    );
+    const twice = report.findings.filter((finding) => finding.rule === 'out-twice');
+    expect(twice.map(({ file, item }) => [file, item])).toEqual([
+      ['procedures/job.md', 'drain-plug'],
+    ]);
+    expect(twice[0]?.related.map(({ file }) => file)).toContain('procedures/drain.md');
+  });
+  test('one section alone', () => {
+    const job: [string, string] = [
+      '',
+      '## Removal\n\n1. :remove{item=pin}.\n\n## Fitting\n\n1. :install{item=pin new}.\n',
+    ];
+    expect(
+      rulesOf({
+        job,
+        other: ['', '::perform{procedure=job part=removal}\n\n1. :install{item=pin new}.\n'],
+      }),
+    ).toEqual([]);
+    expect(rulesOf({ job, other: ['', '::perform{procedure=job part=removal}\n'] })).toContain(
+      'left-out pin',
+    );
+  });
+  test('procedures that perform each other', () => {
+    const rules = rulesOf({
+      a: ['', '::perform{procedure=b}\n'],
+      b: ['', '::perform{procedure=a}\n'],
+    });
+    expect(rules.filter((rule) => rule.startsWith('cycle'))).toHaveLength(1);
+  });
+});
+
+describe('branches and variants', () => {
+  const variants = { 'manual.yaml': 'title: Test\nvariants: { feed: [manual, hydraulic] }\n' };
+  const when = (body: string) =>
+    check({ ...variants, 'procedures/example.md': onePage(gearbox, body) }).report.findings.filter(
+      ({ rule }) => rule !== 'unused-entry',
+    );
+
+  test('what one variant lacks is said for that variant', () => {
+    const [finding] = when(
+      '1. :remove{item=pin}.\n2. :install{item=pin new when="feed = manual"}.\n',
+    );
+    expect([finding?.rule, finding?.when]).toEqual(['left-out', 'feed = hydraulic']);
+  });
+  test('each way through must balance', () => {
+    const [finding] = when(
+      '1. :remove{item=pin}.\n\n:::if[the pin is worn]\n\n1. :install{item=pin new}.\n\n:::\n',
+    );
+    expect([finding?.rule, finding?.when]).toEqual(['left-out', '!"the pin is worn"']);
+  });
+});
