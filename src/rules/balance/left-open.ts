@@ -1,0 +1,19 @@
+import type { Draft, Rule } from '../rule.ts';
+import { endingDraft, endingsIn } from '../telling/end-of-job.ts';
+import { directive } from '../wording/directive.ts';
+import { someAre } from '../wording/thing.ts';
+
+export const rule: Rule = {
+  id: 'left-open',
+  family: 'balance',
+  level: 'error',
+  *check(examined): Generator<Draft> {
+    for (const ending of endingsIn(examined, ['connection'], ['open'])) {
+      const { thing, count } = ending;
+      yield endingDraft(examined, ending, {
+        message: `${someAre(thing, count)} still disconnected at the end`,
+        write: `Add ${directive('connect', thing, { count })}`,
+      });
+    }
+  },
+};

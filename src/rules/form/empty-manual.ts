@@ -1,0 +1,27 @@
+import type { Draft, Rule } from '../rule.ts';
+
+export const rule: Rule = {
+  id: 'empty-manual',
+  family: 'form',
+  level: 'error',
+  *check(examined): Generator<Draft> {
+    const { linked } = examined;
+    if (linked.procedures.size > 0) return;
+    if (examined.facts(...lost).length > 0) return;
+    yield {
+      place: linked.manual.placeOf('title'),
+      message: 'This manual has no procedures',
+      help: 'Write the first one as a Markdown file in the folder `procedures/`.',
+    };
+  },
+};
+
+/** With these, a file of the manual is there but could not be taken for a procedure. */
+const lost = [
+  'file-unreadable',
+  'front-matter-missing',
+  'too-deep',
+  'too-large',
+  'yaml-broken',
+  'yaml-shape',
+] as const;

@@ -1,0 +1,55 @@
+import type { States } from '../../../schemas/front-matter.ts';
+import { allBlocks, type LinkedProcedure } from '../../link/index.ts';
+import type { Draft, Examined, Rule } from '../rule.ts';
+import { jsonOf } from '../telling/json.ts';
+import { allOf, code, sentence } from '../wording/lists.ts';
+import { spreadWords } from '../wording/spread.ts';
+import { the, thingOf } from '../wording/thing.ts';
+
+export const rule: Rule = {
+  id: 'orphan-procedure',
+  family: 'links',
+  level: 'note',
+  *check(examined): Generator<Draft> {
+    const performed = performedIds(examined);
+    for (const [id, { procedure }] of examined.linked.procedures) {
+      const { starts, leaves } = procedure.front;
+      const member = Object.keys(leaves).length > 0 ? 'leaves' : 'starts';
+      const states = procedure.front[member];
+      if (performed.has(id) || Object.keys(states).length === 0) continue;
+      const changed = statesInWords(examined, id, states);
+      yield {
+        place: procedure.placeOf(member),
+        procedure: id,
+        message: sentence(
+          member === 'leaves'
+            ? `this job ends with ${changed}, and no other procedure goes on from there`
+            : `this job starts with ${changed}, and no other procedure brings the machine there`,
+        ),
+        data: { starts: jsonOf(starts), leaves: jsonOf(leaves) },
+        help: `Perform it with ${code(`::perform{procedure=${id}}`)} in the job that needs it, so that the whole is balanced.`,
+      };
+    }
+  },
+};
+
+function performedIds({ linked }: Examined): ReadonlySet<string> {
+  const ids = new Set<string>();
+  const add = ({ procedure }: LinkedProcedure): void => {
+    for (const block of allBlocks(procedure))
+      if (block.type === 'perform') ids.add(block.procedure.id);
+  };
+  for (const one of linked.procedures.values()) add(one);
+  return ids;
+}
+
+function statesInWords(examined: Examined, procedure: string, states: States): string {
+  return allOf(
+    Object.entries(states).map(([item, state]) => {
+      const thing = thingOf(examined, procedure, item);
+      const spread =
+        typeof state === 'string' ? [[state, thing.size] as const] : Object.entries(state);
+      return `${the(thing)} ${spreadWords(spread)}`;
+    }),
+  );
+}

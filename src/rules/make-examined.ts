@@ -1,0 +1,37 @@
+import type { LinkedManual } from '../link/index.ts';
+import { comparePlaces, locator, type ManualFiles } from '../source/index.ts';
+import type { Examined, Fact } from './rule.ts';
+
+/** What rules look at, from what the rooms before have found. */
+export function makeExamined(
+  linked: LinkedManual,
+  facts: readonly Fact[],
+  files: ManualFiles,
+): Examined {
+  const texts = new Map(files.texts.map(({ path, text }) => [path, text]));
+  const inOrder = [...facts, ...unreadable(facts, files)].toSorted((a, b) =>
+    comparePlaces(a.place, b.place),
+  );
+  return {
+    linked,
+    facts: <K extends Fact['kind']>(...kinds: readonly K[]) =>
+      inOrder.filter((fact): fact is Extract<Fact, { kind: K }> => isOneOf(kinds, fact.kind)),
+    text: (file) => texts.get(file) ?? '',
+  };
+}
+
+/** Files that could not be read, each told once. */
+function unreadable(facts: readonly Fact[], { unreadable: files }: ManualFiles): readonly Fact[] {
+  const told = new Set(
+    facts.filter(({ kind }) => kind === 'file-unreadable').map(({ place }) => place.file),
+  );
+  return files
+    .filter(({ path }) => !told.has(path))
+    .map(({ path, reason }) => ({
+      kind: 'file-unreadable',
+      place: locator(path, '').place(0, 0),
+      reason,
+    }));
+}
+
+const isOneOf = (kinds: readonly string[], kind: string): boolean => kinds.includes(kind);

@@ -1,0 +1,24 @@
+import type { Draft, Rule } from '../rule.ts';
+import { ledgerDraft } from '../telling/ledger-draft.ts';
+import { openingOf } from '../telling/opening.ts';
+import { declared } from '../telling/trace.ts';
+import { oneOf } from '../wording/lists.ts';
+import { the, thingOf } from '../wording/thing.ts';
+
+export const rule: Rule = {
+  id: 'drain-shut',
+  family: 'order',
+  level: 'error',
+  *check(examined): Generator<Draft> {
+    for (const fact of examined.facts('drain-shut')) {
+      const thing = thingOf(examined, fact.procedure, fact.item);
+      const points = fact.points.map((id) => thingOf(examined, fact.procedure, id));
+      const [first] = points;
+      yield ledgerDraft(examined, fact, {
+        message: `${the(thing)} cannot drain: ${points.length === 1 ? `${oneOf(points.map((point) => the(point)))} is shut` : `neither ${points.map((point) => the(point)).join(' nor ')} is open`}`,
+        help: first === undefined ? undefined : `Write ${openingOf(first)} before this.`,
+        related: [declared(fact.byPlace, 'the drain')],
+      });
+    }
+  },
+};

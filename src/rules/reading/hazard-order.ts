@@ -1,0 +1,91 @@
+import type { Hazard, Item } from '../../catalogue/index.ts';
+import { allBlocks, type LinkedManual, type LinkedProcedure } from '../../link/index.ts';
+import type { Action, Block, HazardPanel, Step } from '../../syntax/index.ts';
+
+/** A panel, an action or a perform, in order of reading, with the innermost step that it stands in. */
+export type Event = { readonly step: Step | undefined } & (
+  | { readonly is: 'panel'; readonly panel: HazardPanel }
+  | { readonly is: 'action'; readonly action: Action }
+  | { readonly is: 'perform'; readonly procedure: string }
+);
+
+export function* eventsIn({ procedure }: LinkedProcedure): Generator<Event> {
+  for (const section of procedure.sections) yield* eventsOf(section.blocks, undefined);
+}
+
+function* eventsOf(blocks: readonly Block[], step: Step | undefined): Generator<Event> {
+  for (const block of blocks) {
+    switch (block.type) {
+      case 'hazard':
+        yield { is: 'panel', panel: block, step };
+        yield* eventsOf(block.blocks, step);
+        break;
+      case 'prose':
+        for (const action of block.actions) yield { is: 'action', action, step };
+        break;
+      case 'torque':
+        if (block.action !== undefined) yield { is: 'action', action: block.action, step };
+        yield* eventsOf(block.blocks, step);
+        break;
+      case 'perform':
+        yield { is: 'perform', procedure: block.procedure.id, step };
+        break;
+      case 'reverse':
+        break;
+      case 'steps':
+        for (const inner of block.steps) yield* eventsOf(inner.blocks, inner);
+        break;
+      case 'branch':
+        for (const way of block.ways) yield* eventsOf(way.blocks, step);
+        break;
+      default:
+        yield* eventsOf(block.blocks, step);
+    }
+  }
+}
+
+/** The hazards that an action raises: those of its item, and those that name it. */
+export function raisedBy(action: Action, { catalogue }: LinkedProcedure): Hazard[] {
+  const item = catalogue.items.get(action.item.id);
+  const own = item === undefined || item.kind === 'hazard' ? [] : item.hazards;
+  return [...catalogue.items.values()].filter(
+    (entry): entry is Hazard =>
+      entry.kind === 'hazard' &&
+      (own.includes(entry.id) ||
+        entry.raisedBy.some(
+          (raised) =>
+            raised.item === action.item.id &&
+            (raised.verb === undefined || raised.verb === action.verb),
+        )),
+  );
+}
+
+/** Whether a panel tells of a hazard: by its id, or in the same words. */
+export function tellsOf(panel: HazardPanel, hazard: Hazard, owner: LinkedProcedure): boolean {
+  const named: Item | undefined = panel.of && owner.item(panel.of);
+  if (named !== undefined)
+    return named === hazard || (named.kind === 'hazard' && sameWords(named.hazard, hazard.hazard));
+  return panel.hazard !== undefined && sameWords(panel.hazard.text, hazard.hazard);
+}
+
+/** All panels of a procedure and of those that it performs, with their owners. */
+export function panelsWithin(
+  manual: LinkedManual,
+  id: string,
+  seen: Set<string> = new Set(),
+): { panel: HazardPanel; owner: LinkedProcedure }[] {
+  const owner = manual.procedures.get(id);
+  if (owner === undefined || seen.has(id)) return [];
+  seen.add(id);
+  return [...allBlocks(owner.procedure)].flatMap((block) => {
+    if (block.type === 'hazard') return [{ panel: block, owner }];
+    return block.type === 'perform' ? panelsWithin(manual, block.procedure.id, seen) : [];
+  });
+}
+
+const sameWords = (a: string, b: string): boolean => plain(a) === plain(b);
+const plain = (words: string): string =>
+  words
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();

@@ -1,0 +1,85 @@
+import type { Catalogue, Item } from '../../catalogue/index.ts';
+import { allActions, allBlocks, allSteps, type LinkedProcedure } from '../../link/index.ts';
+import type { Block } from '../../syntax/index.ts';
+
+/** Ids of the items that a procedure names anywhere, each as often as it is named. */
+function* idsNamedBy({ procedure }: LinkedProcedure): Generator<string> {
+  const { front } = procedure;
+  yield* front.tools;
+  yield* front.consumables;
+  yield* Object.keys(front.starts);
+  yield* Object.keys(front.leaves);
+  for (const action of allActions(procedure)) {
+    yield action.item.id;
+    for (const ref of action.with) yield ref.id;
+  }
+  for (const step of allSteps(procedure)) {
+    for (const ref of [...step.tools, ...step.consumables]) yield ref.id;
+  }
+  for (const block of allBlocks(procedure)) yield* idsInBlock(block);
+}
+
+function* idsInBlock(block: Block): Generator<string> {
+  if (block.type === 'hazard' && block.of !== undefined) yield block.of.id;
+  if (block.type === 'torque' || block.type === 'fluid') yield block.item.id;
+  if (block.type === 'reverse') for (const ref of block.except) yield ref.id;
+}
+
+/** Ids of the items that an entry of the catalogue names. */
+function idsNamedIn(item: Item): readonly string[] {
+  const common = item.kind === 'hazard' ? [] : [...item.hazards, ...(item.in ? [item.in] : [])];
+  switch (item.kind) {
+    case 'fastener':
+      return [...common, ...item.holds, ...item.behind];
+    case 'part':
+      return [...common, ...item.behind];
+    case 'connection':
+      return [
+        ...common,
+        ...item.behind,
+        ...[item.circuit, item.on].filter((id) => id !== undefined),
+      ];
+    case 'circuit':
+      return [...common, ...item.drain, ...item.fill];
+    case 'energy':
+      return [...common, ...item['isolate-before']];
+    case 'aid':
+      return [...common, ...item.blocks];
+    case 'hazard':
+      return item.raisedBy.map((raised) => raised.item);
+    default:
+      return common;
+  }
+}
+
+/** Entries that some procedure or some other entry names. */
+export function namedItems(procedures: Iterable<LinkedProcedure>): ReadonlySet<Item> {
+  const named = new Set<Item>();
+  const seen = new Set<Catalogue>();
+  for (const one of procedures) {
+    for (const id of idsNamedBy(one)) add(named, one.catalogue, id);
+    if (seen.has(one.catalogue)) continue;
+    seen.add(one.catalogue);
+    for (const item of one.catalogue.items.values()) {
+      for (const id of idsNamedIn(item)) if (id !== item.id) add(named, one.catalogue, id);
+    }
+  }
+  return named;
+}
+
+/** Entries that name one which a procedure names: bolts that hold a part, hazards that an action raises. */
+export function partakers(procedures: Iterable<LinkedProcedure>): ReadonlySet<Item> {
+  const found = new Set<Item>();
+  for (const one of procedures) {
+    const worked = new Set(idsNamedBy(one));
+    for (const item of one.catalogue.items.values()) {
+      if (idsNamedIn(item).some((id) => worked.has(id))) found.add(item);
+    }
+  }
+  return found;
+}
+
+function add(named: Set<Item>, catalogue: Catalogue, id: string): void {
+  const item = catalogue.items.get(id);
+  if (item !== undefined) named.add(item);
+}

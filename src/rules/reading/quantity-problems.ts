@@ -1,0 +1,65 @@
+import type { Place } from '../../../schemas/finding.ts';
+import { allBlocks, type LinkedProcedure } from '../../link/index.ts';
+import {
+  type FoundQuantity,
+  findQuantities,
+  parseQuantity,
+  type QuantityProblem,
+} from '../../quantity/index.ts';
+import { locator, placeWithin } from '../../source/index.ts';
+import type { Examined } from '../rule.ts';
+import { blanked, type RunningText, runningTexts } from './running-text.ts';
+import { writtenValues } from './written-values.ts';
+
+/** Something wrong with how a quantity is written: in YAML, in an attribute, or in prose. */
+export interface ToldProblem {
+  readonly place: Place;
+  readonly written: string;
+  readonly problem: QuantityProblem;
+  readonly procedure: string | undefined;
+}
+
+export function* quantityProblems(examined: Examined): Generator<ToldProblem> {
+  for (const { place, written, problem } of examined.facts('quantity-wrong')) {
+    yield { place, written, problem, procedure: undefined };
+  }
+  for (const [procedure, one] of examined.linked.procedures) {
+    const source = locator(one.procedure.file, one.procedure.text);
+    for (const { text, place } of writtenValues(one)) {
+      for (const problem of parseQuantity(text).problems) {
+        yield {
+          place: placeWithin(source, place, text, problem),
+          written: text,
+          problem,
+          procedure,
+        };
+      }
+    }
+    for (const { text, found } of quantitiesInProse(one)) {
+      for (const problem of found.problems) {
+        const written = text.text.slice(found.start, found.end);
+        yield { place: text.placeOf(problem.start, problem.end), written, problem, procedure };
+      }
+    }
+  }
+}
+
+/** The quantities in all prose of a procedure; what stands in code is passed over. */
+export function* quantitiesInProse({
+  procedure,
+}: LinkedProcedure): Generator<{ text: RunningText; found: FoundQuantity }> {
+  const source = locator(procedure.file, procedure.text);
+  for (const block of allBlocks(procedure)) {
+    if (block.type !== 'prose') continue;
+    for (const text of runningTexts(block, source)) {
+      for (const found of findQuantities(withoutCode(text))) yield { text, found };
+    }
+  }
+}
+
+function withoutCode({ text, stretches }: RunningText): string {
+  return blanked(
+    text,
+    stretches.filter(({ kind }) => kind === 'code'),
+  );
+}

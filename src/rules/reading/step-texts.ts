@@ -1,0 +1,44 @@
+import { actionsIn, allSteps, type LinkedProcedure } from '../../link/index.ts';
+import { locator } from '../../source/index.ts';
+import type { Action, Block, Prose, Step } from '../../syntax/index.ts';
+import { type RunningText, runningTexts } from './running-text.ts';
+
+/** The words that one step says itself, not those of the steps inside it, nor of panels and figures. */
+export interface StepText {
+  readonly step: Step;
+  readonly text: RunningText;
+  /** All actions of the step. */
+  readonly actions: readonly Action[];
+}
+
+export function* stepTexts({ procedure }: LinkedProcedure): Generator<StepText> {
+  const source = locator(procedure.file, procedure.text);
+  for (const step of allSteps(procedure)) {
+    const actions = [...actionsIn(step.blocks)];
+    for (const prose of ownProse(step.blocks)) {
+      for (const text of runningTexts(prose, source)) yield { step, text, actions };
+    }
+  }
+}
+
+/** Prose that is said as work to do, wherever it stands, outside of panels, figures and the like. */
+export function* workProse({ procedure }: LinkedProcedure): Generator<Prose> {
+  for (const section of procedure.sections) yield* proseIn(section.blocks);
+}
+
+function* ownProse(blocks: readonly Block[]): Generator<Prose> {
+  for (const block of blocks) {
+    if (block.type === 'prose') yield block;
+    else if (block.type === 'guarded') yield* ownProse(block.blocks);
+    else if (block.type === 'branch') for (const way of block.ways) yield* ownProse(way.blocks);
+  }
+}
+
+function* proseIn(blocks: readonly Block[]): Generator<Prose> {
+  for (const block of blocks) {
+    if (block.type === 'steps') for (const step of block.steps) yield* proseIn(step.blocks);
+    else if (block.type === 'prose') yield block;
+    else if (block.type === 'guarded') yield* proseIn(block.blocks);
+    else if (block.type === 'branch') for (const way of block.ways) yield* proseIn(way.blocks);
+  }
+}

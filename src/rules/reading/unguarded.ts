@@ -1,0 +1,69 @@
+import type { Hazard } from '../../catalogue/index.ts';
+import type { LinkedProcedure } from '../../link/index.ts';
+import type { Action, HazardPanel, Step } from '../../syntax/index.ts';
+import type { Examined } from '../rule.ts';
+import { type Event, eventsIn, panelsWithin, raisedBy, tellsOf } from './hazard-order.ts';
+
+/** The first action of a procedure that raises a hazard before anything tells of it. */
+export interface Unguarded {
+  readonly procedure: LinkedProcedure;
+  readonly hazard: Hazard;
+  readonly action: Action;
+  /** A panel that tells of it too late. */
+  readonly late: HazardPanel | undefined;
+}
+
+/** Every hazard of every procedure that is raised before a panel tells of it, once each. */
+export function* unguarded(examined: Examined): Generator<Unguarded> {
+  const panels = panelCache(examined);
+  for (const procedure of examined.linked.procedures.values()) {
+    const events = [...eventsIn(procedure)];
+    const told = new Set<Hazard>();
+    for (const [at, event] of events.entries()) {
+      if (event.is !== 'action') continue;
+      for (const hazard of raisedBy(event.action, procedure)) {
+        if (told.has(hazard)) continue;
+        told.add(hazard);
+        const tells = (other: Event): boolean => eventTells(panels, procedure, other, hazard);
+        const inTime = events.some(
+          (other, i) => (i < at || isSameStep(other, event.step)) && tells(other),
+        );
+        if (inTime) continue;
+        const late = events.find((other) => other.is === 'panel' && tells(other));
+        yield {
+          procedure,
+          hazard,
+          action: event.action,
+          late: late?.is === 'panel' ? late.panel : undefined,
+        };
+      }
+    }
+  }
+}
+
+const isSameStep = (event: Event, step: Step | undefined): boolean =>
+  event.is === 'panel' && step !== undefined && isWithin(event.panel, step);
+
+function isWithin(panel: HazardPanel, step: Step): boolean {
+  return (
+    panel.place.start.offset >= step.place.start.offset &&
+    panel.place.end.offset <= step.place.end.offset
+  );
+}
+
+type Panels = (procedure: string) => ReturnType<typeof panelsWithin>;
+
+function panelCache({ linked }: Examined): Panels {
+  const known = new Map<string, ReturnType<typeof panelsWithin>>();
+  return (procedure) => {
+    const panels = known.get(procedure) ?? panelsWithin(linked, procedure);
+    known.set(procedure, panels);
+    return panels;
+  };
+}
+
+function eventTells(panels: Panels, owner: LinkedProcedure, event: Event, hazard: Hazard): boolean {
+  if (event.is === 'panel') return tellsOf(event.panel, hazard, owner);
+  if (event.is === 'action') return false;
+  return panels(event.procedure).some((one) => tellsOf(one.panel, hazard, one.owner));
+}

@@ -1,0 +1,70 @@
+import type { Place } from '../../../schemas/finding.ts';
+import type { Fastener, Torque } from '../../catalogue/index.ts';
+import { kindOf, parseQuantity, type Quantity } from '../../quantity/index.ts';
+import { type TorqueAction, torqueActions } from '../reading/torque-actions.ts';
+import { agrees } from '../reading/torque-figures.ts';
+import type { Draft, Rule } from '../rule.ts';
+import { related } from '../telling/related.ts';
+import { the, thing } from '../wording/thing.ts';
+
+export const rule: Rule = {
+  id: 'torque-disagrees',
+  family: 'values',
+  level: 'error',
+  *check(examined): Generator<Draft> {
+    for (const [procedure, one] of examined.linked.procedures) {
+      const told = new Set<number>();
+      for (const action of torqueActions(one)) {
+        for (const { place, fastener, torque } of disagreeing(action)) {
+          if (told.has(place.start.offset)) continue;
+          told.add(place.start.offset);
+          const written = examined.text(place.file).slice(place.start.offset, place.end.offset);
+          const known = torque.written.join(', ');
+          yield {
+            place,
+            procedure,
+            item: fastener.id,
+            message: `${written} stands here, but the catalogue gives ${the(thing(fastener.id, fastener))} ${known}`,
+            data: { written, catalogue: [...torque.written], byDefault: torque.byDefault },
+            related: [
+              related(
+                torque.place,
+                torque.byDefault
+                  ? 'the default torque of the manual'
+                  : 'the torque of the catalogue',
+              ),
+            ],
+            help: 'Take the figure out, since the sheet prints that of the catalogue, or correct the one that is wrong.',
+          };
+        }
+      }
+    }
+  },
+};
+
+interface Disagreement {
+  readonly place: Place;
+  readonly fastener: Fastener;
+  readonly torque: Torque;
+}
+
+function disagreeing({ action, fastener, figures, beside }: TorqueAction): Disagreement[] {
+  const { torque } = fastener;
+  if (torque === undefined) return [];
+  const value = action.value === undefined ? undefined : parseQuantity(action.value.text).value;
+  const attribute =
+    action.value !== undefined && isTorque(value) && !agrees(value, torque)
+      ? [{ place: action.value.place, fastener, torque }]
+      : [];
+  const known = beside.flatMap((other) => other.torque ?? []);
+  const isUnclear = beside.some((other) => other.torque === undefined);
+  const words = figures
+    .filter(
+      ({ quantity }) => !isUnclear && ![torque, ...known].some((one) => agrees(quantity, one)),
+    )
+    .map(({ place }) => ({ place, fastener, torque }));
+  return [...attribute, ...words];
+}
+
+const isTorque = (quantity: Quantity | undefined): quantity is Quantity =>
+  quantity !== undefined && kindOf(quantity) === 'torque';

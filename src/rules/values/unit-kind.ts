@@ -1,0 +1,49 @@
+import { describeProblem, kindOf, parseQuantity } from '../../quantity/index.ts';
+import { writtenValues } from '../reading/written-values.ts';
+import type { Draft, Rule } from '../rule.ts';
+import { factsOf, jsonOf } from '../telling/json.ts';
+import { sentence } from '../wording/lists.ts';
+
+export const rule: Rule = {
+  id: 'unit-kind',
+  family: 'values',
+  level: 'error',
+  *check(examined): Generator<Draft> {
+    for (const fact of examined.facts('unit-wrong-kind')) {
+      yield { place: fact.place, ...words(fact), data: factsOf(fact, ['kind']) };
+    }
+    for (const [procedure, one] of examined.linked.procedures) {
+      for (const { text, place, what, expected } of writtenValues(one)) {
+        const { value } = parseQuantity(text);
+        const found = value && kindOf(value);
+        if (found === undefined || expected === undefined || found === expected) continue;
+        if (expected === 'torque' && found === 'angle') continue;
+        const fact = { written: text, found, expected, what };
+        yield { place, procedure, ...words(fact), data: fact };
+      }
+    }
+    for (const { place, problem } of examined.facts('units-wrong')) {
+      if (problem.code === 'policy-unit-unknown' || problem.code === 'policy-unit-spelling')
+        continue;
+      yield {
+        place,
+        message: describeProblem(problem).replace(/\.$/, ''),
+        data: { problem: jsonOf(problem) },
+      };
+    }
+  },
+};
+
+interface WrongKind {
+  readonly written: string;
+  readonly found: string;
+  readonly expected: string;
+  readonly what: string;
+}
+
+function words({ written, found, expected, what }: WrongKind): { message: string; help: string } {
+  return {
+    message: sentence(`${what} is “${written}”, which measures ${found}; ${expected} is expected`),
+    help: `Correct the unit, or move the value where ${found} belongs.`,
+  };
+}
