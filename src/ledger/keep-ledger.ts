@@ -28,6 +28,7 @@ export function keepLedger(linked: LinkedManual): readonly LedgerFact[] {
       }
       return precedence;
     },
+    presence: ({ when }) => (when === undefined ? space.all : resolveCondition(space, when).value),
     perform: (run, op) => summaries.perform(run, op),
   };
   const summaries: Summaries = new Summaries(linked, (one) => analyse(one, setting));

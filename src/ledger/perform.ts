@@ -1,6 +1,6 @@
 import type { VariantSet } from '../applicability/index.ts';
 import type { LinkedManual, LinkedProcedure } from '../link/index.ts';
-import type { Section } from '../syntax/index.ts';
+import type { Ref, Section } from '../syntax/index.ts';
 import { type Account, type Counts, sameCounts, spread } from './account.ts';
 import { type Contract, expectedAtEnd, startOf } from './contract.ts';
 import type { LedgerFact } from './facts.ts';
@@ -28,17 +28,12 @@ type PerformOp = Extract<Op, { type: 'perform' }>;
  * only there is told at the `perform`.
  */
 export function performIn(run: Run, op: PerformOp, summary: Summary): void {
-  const part = op.perform.part;
-  if (part !== undefined) {
-    const section = summary.linked.section(part);
-    if (section !== undefined) rerun(run, op, summary, sectionsFrom(summary.linked, section));
-    return;
-  }
   meetStarts(run, op, summary);
   const strange = summary.touched.some((account) =>
     differs(run, op.under, account, startOf(summary.contract, account)),
   );
-  if (strange) rerun(run, op, summary, summary.linked.procedure.sections);
+  const { linked, facts } = summary;
+  if (strange) rerun(run, op, linked, linked.procedure.sections, facts);
   else apply(run, op, summary);
 }
 
@@ -106,15 +101,18 @@ function apply(run: Run, op: PerformOp, { contract, changed, relieved }: Summary
 const pressureEnd = (account: Account, relieved: readonly Account[]): Counts =>
   relieved.includes(account) ? [0, 1] : [1, 0];
 
-function rerun(run: Run, op: PerformOp, summary: Summary, sections: readonly Section[]): void {
-  const inner = new Run(run.setting, summary.linked, op.under, run.books, run.journal);
-  inner.go(
-    programOf(summary.linked, sections, run.setting.space, op.under).map((one) => ({
-      ...one,
-      step: op.step + one.step,
-    })),
-  );
-  const known = new Set(summary.facts.map(keyOf));
+/** Runs sections of a procedure on the caller's books; what is told of it anyway is not told again. */
+function rerun(
+  run: Run,
+  op: PerformOp,
+  linked: LinkedProcedure,
+  sections: readonly Section[],
+  told: readonly LedgerFact[],
+): void {
+  const inner = new Run(run.setting, linked, op.under, run.books, run.journal);
+  const program = programOf(linked, sections, run.setting.space, op.under);
+  inner.go(program.map((one) => ({ ...one, step: op.step + one.step })));
+  const known = new Set(told.map(keyOf));
   for (const fact of inner.facts) {
     if (known.has(keyOf(fact))) continue;
     const inside = fact.inside ?? { procedure: fact.procedure, place: fact.place };
@@ -132,6 +130,7 @@ export class Summaries {
   readonly #analyse: (linked: LinkedProcedure) => Summary;
   readonly #done = new Map<LinkedProcedure, Summary>();
   readonly #under: { readonly linked: LinkedProcedure; place: Op['place'] }[] = [];
+  readonly #parts: { linked: LinkedProcedure; section: Section; place: Op['place'] }[] = [];
 
   constructor(manual: LinkedManual, analyse: (linked: LinkedProcedure) => Summary) {
     this.#manual = manual;
@@ -154,20 +153,43 @@ export class Summaries {
     if (callee === undefined) return;
     const current = this.#under.at(-1);
     if (current !== undefined && run.linked === current.linked) current.place = op.place;
-    const start = this.#under.findIndex(({ linked }) => linked === callee);
+    if (op.perform.part !== undefined) this.#performPart(run, op, callee, op.perform.part);
+    else {
+      const start = this.#under.findIndex(({ linked }) => linked === callee);
+      if (start < 0) performIn(run, op, this.of(callee));
+      else tellCycle(run, op, callee, this.#under.slice(start));
+    }
+  }
+
+  /** A section always runs on the caller's books; one that leads back to itself is a cycle. */
+  #performPart(run: Run, op: PerformOp, callee: LinkedProcedure, part: Ref): void {
+    const section = callee.section(part);
+    if (section === undefined) return;
+    const start = this.#parts.findIndex((one) => one.section === section);
     if (start >= 0) {
-      run.facts.push({
-        kind: 'perform-cycle',
-        procedure: run.linked.procedure.id,
-        place: op.place,
-        item: callee.procedure.id,
-        when: undefined,
-        chain: this.#under
-          .slice(start)
-          .map(({ linked, place }) => ({ procedure: linked.procedure.id, place })),
-      });
+      tellCycle(run, op, callee, this.#parts.slice(start));
       return;
     }
-    performIn(run, op, this.of(callee));
+    const isUnderWay = this.#under.some(({ linked }) => linked === callee);
+    const told = isUnderWay ? [] : this.of(callee).facts;
+    this.#parts.push({ linked: callee, section, place: op.place });
+    rerun(run, op, callee, sectionsFrom(callee, section), told);
+    this.#parts.pop();
   }
+}
+
+function tellCycle(
+  run: Run,
+  op: PerformOp,
+  callee: LinkedProcedure,
+  chain: readonly { readonly linked: LinkedProcedure; readonly place: Op['place'] }[],
+): void {
+  run.facts.push({
+    kind: 'perform-cycle',
+    procedure: run.linked.procedure.id,
+    place: op.place,
+    item: callee.procedure.id,
+    when: undefined,
+    chain: chain.map(({ linked, place }) => ({ procedure: linked.procedure.id, place })),
+  });
 }

@@ -1,6 +1,6 @@
 import type { VariantSet } from '../applicability/index.ts';
-import { printCondition, type Space } from '../applicability/index.ts';
-import type { StatefulItem } from '../catalogue/index.ts';
+import { printCondition, resolveCondition, type Space } from '../applicability/index.ts';
+import type { Item, StatefulItem } from '../catalogue/index.ts';
 import type { LinkedProcedure } from '../link/index.ts';
 import { type Account, type Accounts, type Counts, sameCounts, spread, tally } from './account.ts';
 import type { Books } from './books.ts';
@@ -20,6 +20,8 @@ export interface Setting {
   readonly space: Space;
   readonly accounts: Accounts;
   readonly precedence: (linked: LinkedProcedure) => Precedence;
+  /** The variants that have an item. */
+  readonly presence: (item: Item) => VariantSet;
   /** Brings another procedure into a run, at the operation that asks for it. */
   readonly perform: (run: Run, op: Perform) => void;
 }
@@ -73,6 +75,7 @@ export class Run {
 
   #act(op: Act): void {
     const { action } = op;
+    const { space, presence } = this.setting;
     const item = this.linked.item(action.item);
     if (item === undefined) return;
     if (!verbsFor(item.kind).includes(action.verb)) {
@@ -84,9 +87,11 @@ export class Run {
       });
       return;
     }
+    this.#absent(op, item);
     if (!isStateful(item)) return;
+    const present = { ...op, under: space.and(op.under, presence(item)) };
     if (action.verb === 'relieve') {
-      this.#relieve(op, item);
+      this.#relieve(present, item);
       return;
     }
     const how = { isNew: action.isNew, partly: action.amount !== undefined, to: action.to?.id };
@@ -97,9 +102,26 @@ export class Run {
       action.each.map((ref) => ref.id),
     );
     for (const account of accounts) {
-      const moving = this.#apply(op, account, move);
-      if (moving !== this.setting.space.none) this.#settle(op, account, item, moving);
+      const moving = this.#apply(present, account, move);
+      if (moving !== space.none) this.#settle(present, account, item, moving);
     }
+  }
+
+  /** Tells of variants that do not have the item. */
+  #absent(op: Act, item: Item): void {
+    const { space, presence } = this.setting;
+    const without = space.minus(op.under, presence(item));
+    const { when } = op.action;
+    // A condition with a name that the manual does not have is told already, and says nothing of variants.
+    const isDoubtful =
+      when !== undefined && resolveCondition(space, when.condition).problems.length > 0;
+    if (item.when === undefined || without === space.none || isDoubtful) return;
+    this.#tell(op, item.id, without, {
+      kind: 'item-absent',
+      verb: op.action.verb,
+      itemWhen: printCondition(item.when),
+      byPlace: item.placeOf('when'),
+    });
   }
 
   /** Tests what must hold first, then moves the pieces. Answers for which variants anything moved. */
@@ -198,7 +220,7 @@ export class Run {
   }
 
   #require(op: Act, item: StatefulItem, move: Move, moving: VariantSet): void {
-    const { accounts } = this.setting;
+    const { accounts, presence, space } = this.setting;
     const onMachine = this.#onMachine(item, moving);
     for (const requirement of requirementsFor(
       op.action.verb,
@@ -207,11 +229,9 @@ export class Run {
       this.#precedence,
       accounts,
     )) {
-      for (const { set, value } of this.books.where(
-        requirement.by,
-        onMachine,
-        requirement.broken,
-      )) {
+      const { by, broken } = requirement;
+      const there = space.and(onMachine, presence(by.item));
+      for (const { set, value } of this.books.where(by, there, broken)) {
         this.#broken(op, item, move, requirement, set, value);
       }
     }
