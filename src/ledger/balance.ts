@@ -46,7 +46,7 @@ function unbalanced(run: Run, contract: Contract, account: Account): readonly Le
     return {
       kind: 'not-home',
       procedure: procedure.id,
-      place: cause?.place ?? procedure.placeOf(`${declared}.${item.id}`),
+      place: cause?.op.place ?? procedure.placeOf(`${declared}.${item.id}`),
       item: item.id,
       when: run.when(set),
       itemKind: item.kind,

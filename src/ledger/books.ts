@@ -7,32 +7,48 @@ export interface Standing {
   readonly value: Counts;
 }
 
+export type Test = (counts: Counts) => boolean;
+
 /** The running balance of every account: for each, a map from sets of variants to counts. */
 export class Books {
   readonly #space: Space;
   readonly #initial: (account: Account) => Counts;
   readonly #cells = new Map<Account, PartitionMap<Counts>>();
+  readonly #touched = new Set<Account>();
+  readonly #asked = new Map<Account, Set<Test>>();
 
   constructor(space: Space, initial: (account: Account) => Counts = atHome) {
     this.#space = space;
     this.#initial = initial;
   }
 
-  /** Accounts that have been looked at or changed. */
+  /** Accounts whose counts were looked at as such, or changed. */
   touched(): readonly Account[] {
-    return [...this.#cells.keys()];
+    return [...this.#touched];
+  }
+
+  /** Accounts of which no more was asked than what must not be, with all that was asked. */
+  asked(): ReadonlyMap<Account, ReadonlySet<Test>> {
+    return this.#asked;
   }
 
   at(account: Account, under: VariantSet): readonly Standing[] {
+    this.#touched.add(account);
     return this.#cell(account).at(under);
   }
 
+  /** Where something must not be, and is. Tests are told apart by identity. */
+  broken(account: Account, under: VariantSet, test: Test): readonly Standing[] {
+    const tests = this.#asked.get(account);
+    if (tests === undefined) this.#asked.set(account, new Set([test]));
+    else tests.add(test);
+    return this.#cell(account)
+      .at(under)
+      .filter(({ value }) => test(value));
+  }
+
   /** The variants of `under` whose counts pass the test, by the counts. */
-  where(
-    account: Account,
-    under: VariantSet,
-    test: (counts: Counts) => boolean,
-  ): readonly Standing[] {
+  where(account: Account, under: VariantSet, test: Test): readonly Standing[] {
     return this.at(account, under).filter(({ value }) => test(value));
   }
 
@@ -41,6 +57,7 @@ export class Books {
     under: VariantSet,
     next: (counts: Counts, set: VariantSet) => Counts,
   ): void {
+    this.#touched.add(account);
     this.#cells.set(account, this.#cell(account).map(under, next));
   }
 

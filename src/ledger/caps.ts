@@ -16,12 +16,12 @@ export function uncapped(run: Run): readonly LedgerFact[] {
       facts.push({
         kind: 'uncapped',
         procedure: run.linked.procedure.id,
-        place: entry.place,
+        place: entry.op.place,
         item: item.id,
         when: run.when(set),
         verb: entry.verb,
         byPlace: item.placeOf('cap-when-open'),
-        connectedAt: connected?.place,
+        connectedAt: connected?.op.place,
       });
     });
   }
@@ -37,7 +37,7 @@ function leftOpen(
   let set = opened.under;
   for (const entry of later) {
     if (entry.verb === 'disconnect') break;
-    if (entry.step > opened.step + 1) continue;
+    if (entry.op.step > opened.op.step + 1) continue;
     set = space.minus(set, entry.under);
   }
   return { set, connected: later.find((entry) => entry.verb === 'connect') };

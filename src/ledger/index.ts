@@ -1,3 +1,10 @@
+export { type Account, type Counts, sameCounts } from './account.ts';
+export { type Contract, expectedAtEnd, startOf } from './contract.ts';
 export type { LedgerFact, Spread, Trace } from './facts.ts';
-export { keepLedger } from './keep-ledger.ts';
+export type { Entry } from './journal.ts';
+export { keepLedger, type Ledger, openLedger } from './keep-ledger.ts';
 export { itemStates, statesOf, verbsFor } from './kinds.ts';
+export { sectionsFrom } from './perform.ts';
+export { isStateful } from './precedence.ts';
+export { type Op, programOf } from './program.ts';
+export type { Run } from './run.ts';

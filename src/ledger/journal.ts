@@ -1,30 +1,35 @@
 import type { Verb } from '../../schemas/directives.ts';
-import type { Place } from '../../schemas/finding.ts';
 import type { Space, VariantSet } from '../applicability/index.ts';
 import type { Account } from './account.ts';
 import type { Trace } from './facts.ts';
+import type { Op } from './program.ts';
 
 /** A move that took place. */
 export interface Entry {
   readonly account: Account;
   readonly verb: Verb | 'perform';
   readonly under: VariantSet;
-  readonly step: number;
-  readonly place: Place;
+  /** The operation that did it. */
+  readonly op: Op;
   readonly moved: number;
   readonly to: string;
+  /** Counts the entries of a journal. */
+  readonly order: number;
 }
 
 /** Everything that moved in one run, by account, in order: the story that findings tell. */
 export class Journal {
   readonly #space: Space;
   readonly #byAccount = new Map<Account, Entry[]>();
+  #length = 0;
 
   constructor(space: Space) {
     this.#space = space;
   }
 
-  add(entry: Entry): void {
+  add(move: Omit<Entry, 'order'>): void {
+    this.#length += 1;
+    const entry = { ...move, order: this.#length };
     const list = this.#byAccount.get(entry.account);
     if (list === undefined) this.#byAccount.set(entry.account, [entry]);
     else list.push(entry);
@@ -52,6 +57,6 @@ export class Journal {
   }
 }
 
-export function traceOf({ place, verb, moved }: Entry): Trace {
-  return { place, verb, count: moved };
+export function traceOf({ op, verb, moved }: Entry): Trace {
+  return { place: op.place, verb, count: moved };
 }

@@ -1,10 +1,11 @@
 import { resolveCondition } from '../applicability/index.ts';
 import type { LinkedManual, LinkedProcedure } from '../link/index.ts';
+import type { Reverse } from '../syntax/index.ts';
 import { Accounts, tally } from './account.ts';
 import { balance, withoutConsequences } from './balance.ts';
 import { Books } from './books.ts';
 import { uncapped } from './caps.ts';
-import { contractOf, startOf } from './contract.ts';
+import { type Contract, contractOf, startOf } from './contract.ts';
 import type { LedgerFact } from './facts.ts';
 import { checkNeeds } from './needs.ts';
 import { Summaries, type Summary } from './perform.ts';
@@ -12,8 +13,20 @@ import { type Precedence, precedenceOf } from './precedence.ts';
 import { programOf } from './program.ts';
 import { Run, type Setting } from './run.ts';
 
+/** The ledger of a manual, opened: procedures are analysed as they are asked for, each once. */
+export interface Ledger {
+  readonly summaryOf: (one: LinkedProcedure) => Summary;
+  /** A run over a procedure up to a `::reverse` in it, or to its end. */
+  readonly run: (one: LinkedProcedure, until?: Reverse) => { run: Run; contract: Contract };
+}
+
 /** Runs every procedure of the manual through the ledger, each once. Facts in order of procedure, then of work. */
 export function keepLedger(linked: LinkedManual): readonly LedgerFact[] {
+  const ledger = openLedger(linked);
+  return [...linked.procedures.values()].flatMap((one) => ledger.summaryOf(one).facts);
+}
+
+export function openLedger(linked: LinkedManual): Ledger {
   const { space } = linked.manual;
   const accounts = new Accounts();
   const precedences = new Map<LinkedProcedure['catalogue'], Precedence>();
@@ -32,10 +45,17 @@ export function keepLedger(linked: LinkedManual): readonly LedgerFact[] {
     perform: (run, op) => summaries.perform(run, op),
   };
   const summaries: Summaries = new Summaries(linked, (one) => analyse(one, setting));
-  return [...linked.procedures.values()].flatMap((one) => summaries.of(one).facts);
+  return {
+    summaryOf: (one) => summaries.of(one),
+    run: (one, until) => summaries.within(one, () => runThrough(one, setting, until)),
+  };
 }
 
-function analyse(linked: LinkedProcedure, setting: Setting): Summary {
+function runThrough(
+  linked: LinkedProcedure,
+  setting: Setting,
+  until?: Reverse,
+): { run: Run; contract: Contract } {
   const { space, accounts } = setting;
   const { procedure } = linked;
   const scope =
@@ -45,7 +65,15 @@ function analyse(linked: LinkedProcedure, setting: Setting): Summary {
   const contract = contractOf(linked, accounts);
   const books = new Books(space, (account) => startOf(contract, account));
   const run = new Run(setting, linked, scope, books);
-  run.go(programOf(linked, procedure.sections, space, scope));
+  const program = programOf(linked, procedure.sections, space, scope);
+  const end = program.findIndex((op) => op.type === 'reverse' && op.reverse === until);
+  run.go(end < 0 ? program : program.slice(0, end));
+  return { run, contract };
+}
+
+function analyse(linked: LinkedProcedure, setting: Setting): Summary {
+  const { run, contract } = runThrough(linked, setting);
+  const { books, scope } = run;
   const facts = withoutConsequences([
     ...contract.facts,
     ...checkNeeds(linked),
@@ -58,6 +86,7 @@ function analyse(linked: LinkedProcedure, setting: Setting): Summary {
     linked,
     contract,
     touched: books.touched(),
+    asked: books.asked(),
     changed: [...run.journal.accounts()],
     relieved: pressures.filter(
       (account) =>

@@ -2,6 +2,7 @@ import type { VariantSet } from '../applicability/index.ts';
 import type { LinkedManual, LinkedProcedure } from '../link/index.ts';
 import type { Ref, Section } from '../syntax/index.ts';
 import { type Account, type Counts, sameCounts, spread } from './account.ts';
+import type { Test } from './books.ts';
 import { type Contract, expectedAtEnd, startOf } from './contract.ts';
 import type { LedgerFact } from './facts.ts';
 import type { Op } from './program.ts';
@@ -14,6 +15,8 @@ export interface Summary {
   readonly contract: Contract;
   /** Accounts that it looks at or changes. */
   readonly touched: readonly Account[];
+  /** Accounts that must not be in its way, with the tests for that. */
+  readonly asked: ReadonlyMap<Account, ReadonlySet<Test>>;
   readonly changed: readonly Account[];
   /** Circuits whose pressure is off in every way through it. */
   readonly relieved: readonly Account[];
@@ -29,11 +32,12 @@ type PerformOp = Extract<Op, { type: 'perform' }>;
  */
 export function performIn(run: Run, op: PerformOp, summary: Summary): void {
   meetStarts(run, op, summary);
-  const strange = summary.touched.some((account) =>
-    differs(run, op.under, account, startOf(summary.contract, account)),
-  );
+  const { contract, touched } = summary;
+  const isStrange =
+    touched.some((account) => differs(run, op.under, account, startOf(contract, account))) ||
+    isInTheWay(run, op.under, summary);
   const { linked, facts } = summary;
-  if (strange) rerun(run, op, linked, linked.procedure.sections, facts);
+  if (isStrange) rerun(run, op, linked, linked.procedure.sections, facts);
   else apply(run, op, summary);
 }
 
@@ -48,6 +52,19 @@ export function sectionsFrom({ procedure }: LinkedProcedure, first: Section): re
 function differs(run: Run, under: VariantSet, account: Account, start: Counts): boolean {
   if (account.aspect === 'pressure') return false;
   return run.books.where(account, under, (counts) => !sameCounts(counts, start)).length > 0;
+}
+
+/** True where something that must not be is, and was not where the procedure was analysed. */
+function isInTheWay(run: Run, under: VariantSet, { asked, contract }: Summary): boolean {
+  let found = false;
+  for (const [account, tests] of asked) {
+    const start = startOf(contract, account);
+    // Every test is asked of the caller's books, so that its own callers ask it too.
+    for (const test of tests) {
+      if (run.books.broken(account, under, test).length > 0 && !test(start)) found = true;
+    }
+  }
+  return found;
 }
 
 /** Tells of declared starts that are not met, then goes on as if they were. */
@@ -85,15 +102,7 @@ function apply(run: Run, op: PerformOp, { contract, changed, relieved }: Summary
     const start = startOf(contract, account);
     const moved = end.reduce((sum, n, i) => sum + Math.max(0, n - (start[i] ?? 0)), 0);
     if (moved > 0) {
-      run.journal.add({
-        account,
-        verb: 'perform',
-        under: op.under,
-        step: op.step,
-        place: op.place,
-        moved,
-        to,
-      });
+      run.journal.add({ account, verb: 'perform', under: op.under, op, moved, to });
     }
   }
 }
@@ -111,7 +120,8 @@ function rerun(
 ): void {
   const inner = new Run(run.setting, linked, op.under, run.books, run.journal);
   const program = programOf(linked, sections, run.setting.space, op.under);
-  inner.go(program.map((one) => ({ ...one, step: op.step + one.step })));
+  const { top, section } = op;
+  inner.go(program.map((one) => ({ ...one, step: op.step + one.step, top, section })));
   const known = new Set(told.map(keyOf));
   for (const fact of inner.facts) {
     if (known.has(keyOf(fact))) continue;
@@ -140,12 +150,18 @@ export class Summaries {
   of(linked: LinkedProcedure): Summary {
     let summary = this.#done.get(linked);
     if (summary === undefined) {
-      this.#under.push({ linked, place: linked.procedure.place });
-      summary = this.#analyse(linked);
-      this.#under.pop();
+      summary = this.within(linked, () => this.#analyse(linked));
       this.#done.set(linked, summary);
     }
     return summary;
+  }
+
+  /** Does something while a procedure is under way, so that it is known when it leads back to itself. */
+  within<T>(linked: LinkedProcedure, work: () => T): T {
+    this.#under.push({ linked, place: linked.procedure.place });
+    const result = work();
+    this.#under.pop();
+    return result;
   }
 
   perform(run: Run, op: PerformOp): void {
@@ -156,8 +172,11 @@ export class Summaries {
     if (op.perform.part !== undefined) this.#performPart(run, op, callee, op.perform.part);
     else {
       const start = this.#under.findIndex(({ linked }) => linked === callee);
-      if (start < 0) performIn(run, op, this.of(callee));
-      else tellCycle(run, op, callee, this.#under.slice(start));
+      if (start >= 0) tellCycle(run, op, callee, this.#under.slice(start));
+      else {
+        const summary = this.of(callee);
+        this.within(callee, () => performIn(run, op, summary));
+      }
     }
   }
 

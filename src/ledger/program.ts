@@ -1,17 +1,28 @@
 import type { Place } from '../../schemas/finding.ts';
-import { resolveCondition, type Space, type VariantSet } from '../applicability/index.ts';
+import {
+  type FreshAttribute,
+  resolveCondition,
+  type Space,
+  type VariantSet,
+} from '../applicability/index.ts';
 import type { LinkedProcedure } from '../link/index.ts';
-import type { Action, Block, Branch, Perform, Section, When } from '../syntax/index.ts';
+import type { Action, Block, Branch, Perform, Reverse, Section, When } from '../syntax/index.ts';
 
 /** One thing that is done, with the variants and ways through for which it is done. */
 export type Op = {
   readonly under: VariantSet;
   /** Counts steps and sub-steps; blocks between steps belong to the step before them. */
   readonly step: number;
+  /** The step of the procedure that the run began with, also for what a performed one does; 0 before the first. */
+  readonly top: number;
+  /** Id of the section it stands in. */
+  readonly section: string;
   readonly place: Place;
 } & (
   | { readonly type: 'act'; readonly action: Action }
   | { readonly type: 'perform'; readonly perform: Perform }
+  /** Where a `::reverse` that is not written out yet stands. Does nothing. */
+  | { readonly type: 'reverse'; readonly reverse: Reverse }
 );
 
 /** The sections of a procedure as a straight line of guarded operations, for the variants in `under`. */
@@ -23,7 +34,7 @@ export function programOf(
 ): readonly Op[] {
   const builder = new Builder(space);
   const all = builder.narrow(under, procedure.when);
-  for (const section of sections) builder.blocks(section.blocks, all);
+  for (const section of sections) builder.section(section, all);
   return builder.ops;
 }
 
@@ -31,6 +42,9 @@ class Builder {
   readonly ops: Op[] = [];
   readonly #space: Space;
   #step = 0;
+  #section = '';
+  /** Branches so far: a later condition may name what was found there. */
+  readonly #branches: FreshAttribute[] = [];
 
   constructor(space: Space) {
     this.#space = space;
@@ -38,7 +52,13 @@ class Builder {
 
   narrow(under: VariantSet, when: When | undefined): VariantSet {
     if (when === undefined) return under;
-    return this.#space.and(under, resolveCondition(this.#space, when.condition).value);
+    const { value } = resolveCondition(this.#space, when.condition, this.#branches);
+    return this.#space.and(under, value);
+  }
+
+  section(section: Section, under: VariantSet): void {
+    this.#section = section.id;
+    this.blocks(section.blocks, under);
   }
 
   blocks(blocks: readonly Block[], under: VariantSet): void {
@@ -76,23 +96,24 @@ class Builder {
         return;
       case 'perform': {
         const inside = this.narrow(under, block.when);
-        this.ops.push({
-          type: 'perform',
-          perform: block,
-          under: inside,
-          step: this.#step,
-          place: block.place,
-        });
+        this.ops.push({ type: 'perform', perform: block, ...this.#at(block.place, inside) });
         return;
       }
-      case 'reverse':
+      case 'reverse': {
+        const inside = this.narrow(under, block.when);
+        this.ops.push({ type: 'reverse', reverse: block, ...this.#at(block.place, inside) });
         return;
+      }
     }
   }
 
   #act(action: Action, under: VariantSet): void {
     const inside = this.narrow(under, action.when);
-    this.ops.push({ type: 'act', action, under: inside, step: this.#step, place: action.place });
+    this.ops.push({ type: 'act', action, ...this.#at(action.place, inside) });
+  }
+
+  #at(place: Place, under: VariantSet) {
+    return { under, step: this.#step, top: this.#step, section: this.#section, place };
   }
 
   /** What the technician finds is an attribute that no machine decides. */
@@ -102,6 +123,7 @@ class Builder {
     const [first, ...others] = [...ways, ...past];
     if (first === undefined) return;
     const attribute = this.#space.fresh([first, ...others], branch.ways[0]?.label ?? '');
+    this.#branches.push(attribute);
     branch.ways.forEach((way, i) => {
       const taken = this.#space.is(attribute.id, `way ${i + 1}`);
       this.blocks(way.blocks, this.#space.and(under, taken));

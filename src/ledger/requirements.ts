@@ -36,10 +36,7 @@ export function requirementsFor(
     states: (by: StatefulItem) => readonly string[],
   ) =>
     items.flatMap((one) =>
-      accounts.of(one).map((by) => {
-        const bad = states(one);
-        return { kind, by, broken: (counts: Counts) => tally(by, counts, bad) > 0 };
-      }),
+      accounts.of(one).map((by) => ({ kind, by, broken: anyIn(by, states(one)) })),
     );
   const leaving = move.direction === 'out' || verb === 'replace';
   const returning = move.direction === 'back';
@@ -65,17 +62,25 @@ export function requirementsFor(
   for (const circuit of opened(item, move, precedence)) {
     if (!standsUnderPressure(circuit)) continue;
     const by = accounts.pressureOf(circuit);
-    list.push({
-      kind: 'under-pressure',
-      by,
-      broken: (counts) => tally(by, counts, ['pressurised']) > 0,
-    });
+    list.push({ kind: 'under-pressure', by, broken: anyIn(by, ['pressurised']) });
   }
   if (item.kind === 'circuit' && verb === 'fill') {
     list.push(...need('fill-open', drainPoints(item, precedence), isOpenStates));
   }
   return list;
 }
+
+/** The test for pieces in any of some states; the same one whenever it is asked for. */
+function anyIn(account: Account, states: readonly string[]): (counts: Counts) => boolean {
+  const tests = known.get(account) ?? new Map<string, (counts: Counts) => boolean>();
+  known.set(account, tests);
+  const key = states.join();
+  const test = tests.get(key) ?? ((counts) => tally(account, counts, states) > 0);
+  tests.set(key, test);
+  return test;
+}
+
+const known = new WeakMap<Account, Map<string, (counts: Counts) => boolean>>();
 
 /** Drain points of a circuit, and whether counts mean that one lets fluid out. */
 export function drainPoints(circuit: Circuit, precedence: Precedence): readonly StatefulItem[] {

@@ -57,7 +57,7 @@ export class Run {
     for (const op of program) {
       if (op.under === this.setting.space.none) continue;
       if (op.type === 'act') this.#act(op);
-      else this.setting.perform(this, op);
+      else if (op.type === 'perform') this.setting.perform(this, op);
     }
   }
 
@@ -145,7 +145,7 @@ export class Run {
       moved = Math.max(moved, piecesMoved(counts, next.counts));
       return next.counts;
     });
-    const entry = { account, verb: op.action.verb, under: moving, step: op.step, place: op.place };
+    const entry = { account, verb: op.action.verb, under: moving, op };
     this.journal.add({ ...entry, moved: Math.max(1, moved), to: move.to });
     return moving;
   }
@@ -231,7 +231,7 @@ export class Run {
     )) {
       const { by, broken } = requirement;
       const there = space.and(onMachine, presence(by.item));
-      for (const { set, value } of this.books.where(by, there, broken)) {
+      for (const { set, value } of this.books.broken(by, there, broken)) {
         this.#broken(op, item, move, requirement, set, value);
       }
     }
@@ -312,13 +312,7 @@ export class Run {
   #relieve(op: Act, item: StatefulItem): void {
     const account = this.setting.accounts.pressureOf(item);
     this.books.change(account, op.under, () => [0, 1]);
-    const entry = {
-      account,
-      verb: op.action.verb,
-      under: op.under,
-      step: op.step,
-      place: op.place,
-    };
+    const entry = { account, verb: op.action.verb, under: op.under, op };
     this.journal.add({ ...entry, moved: 1, to: 'relieved' });
   }
 
@@ -333,13 +327,7 @@ export class Run {
     const pressure = this.setting.accounts.pressureOf(item);
     for (const { set } of full) {
       this.books.change(pressure, set, () => [1, 0]);
-      const entry = {
-        account: pressure,
-        verb: op.action.verb,
-        under: set,
-        step: op.step,
-        place: op.place,
-      };
+      const entry = { account: pressure, verb: op.action.verb, under: set, op };
       this.journal.add({ ...entry, moved: 1, to: 'pressurised' });
     }
   }

@@ -7,16 +7,26 @@ import { allActions, allBlocks } from './walk.ts';
 /** Conditions that name what the manual does not have, or that hold for no machine or for every one. */
 export function checkConditions(procedure: Procedure, space: Space): readonly CatalogueFact[] {
   const text = locator(procedure.file, procedure.text);
+  const labels = labelsIn(procedure);
   return conditionsOf(procedure).flatMap(({ condition, written, place }) =>
-    resolveCondition(space, condition).problems.map(
-      (problem): CatalogueFact => ({
-        kind: 'condition-wrong',
-        place: placeWithin(text, place, written, problem),
-        written,
-        problem,
-      }),
-    ),
+    resolveCondition(space, condition)
+      .problems.filter((problem) => problem.code !== 'unknown-branch' || !labels.has(problem.label))
+      .map(
+        (problem): CatalogueFact => ({
+          kind: 'condition-wrong',
+          place: placeWithin(text, place, written, problem),
+          written,
+          problem,
+        }),
+      ),
   );
+}
+
+/** What the technician may find: a condition may name it. */
+function labelsIn(procedure: Procedure): ReadonlySet<string> {
+  const blocks = [...allBlocks(procedure)];
+  const ways = blocks.flatMap((block) => (block.type === 'branch' ? block.ways : []));
+  return new Set(ways.map((way) => way.label));
 }
 
 function conditionsOf(procedure: Procedure): readonly When[] {

@@ -9,7 +9,6 @@ export function blocksIn(block: Block): readonly Block[] {
       return block.ways.flatMap((way) => way.blocks);
     case 'prose':
     case 'perform':
-    case 'reverse':
       return [];
     default:
       return block.blocks;

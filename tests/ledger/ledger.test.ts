@@ -81,7 +81,7 @@ describe('what is missing from reassembly', () => {
       ['under-pressure brake', 'left-drained brake'],
     ],
     ['1. :relieve{item=brake}, :drain{item=brake}, :fill{item=brake}.', ['not-bled brake']],
-    ['1. :relieve{item=brake}, :drain{item=brake}, :fill{item=brake}, :bleed{item=brake}.', []],
+    ['1. :relieve{item=brake}, :drain{item=brake}, :fill{item=brake}. :bleed{item=brake}.', []],
     ['1. :fit{item=stand}.\n2. :withdraw{item=stand qty=1}.', ['aid-left-in stand']],
     ['1. :set{item=gear-lever to=first}.', ['control-away gear-lever']],
     ['1. :set{item=gear-lever to=first}.\n2. :set{item=gear-lever to=neutral}.', []],
