@@ -19,6 +19,7 @@ import { formOf, tellMisplaced } from './misplaced.ts';
 import type { Block } from './model.ts';
 import type { Reading } from './reading.ts';
 import { readTorqueBlock } from './torque-block.ts';
+import { readWaiver } from './waiver.ts';
 
 const readHazard = attributeReader(hazardBlockSchema);
 const readHazardReference = attributeReader(hazardReferenceSchema);
@@ -108,8 +109,11 @@ export function readBlockDirective(
       const when = given.when();
       const blocks = body();
       if (of === undefined) return blocks;
-      return [{ type: 'reverse', of, except: given.refs('except'), when, place }, ...blocks];
+      return [{ type: 'reverse', of, except: given.refs('except'), when, blocks, place }];
     }
+    case 'waive':
+      readWaiver(reading, node, around);
+      return [];
     case 'when':
       return readGuarded(reading, node, inside);
     case 'if':

@@ -15,6 +15,7 @@ export type BlockName =
   | 'figure'
   | 'perform'
   | 'reverse'
+  | 'waive'
   | 'when'
   | 'if'
   | 'either'
@@ -36,7 +37,8 @@ const blockForms: readonly (readonly [BlockName, readonly Form[]])[] = [
   ['needs', ['leaf', 'block']],
   ['figure', ['leaf', 'block']],
   ['perform', ['leaf']],
-  ['reverse', ['leaf']],
+  ['reverse', ['leaf', 'block']],
+  ['waive', ['leaf', 'block']],
   ['when', ['block']],
   ['if', ['block']],
   ['either', ['block']],

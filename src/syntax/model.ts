@@ -57,6 +57,8 @@ export interface Step {
   readonly type: 'step';
   readonly id: Ref | undefined;
   readonly needs: readonly Ref[];
+  /** Inside `:::reverse`: the item before whose return it is done. */
+  readonly at: Ref | undefined;
   readonly when: When | undefined;
   readonly people: number;
   readonly time: Written | undefined;
@@ -132,6 +134,8 @@ export interface Reverse {
   readonly of: Ref;
   readonly except: readonly Ref[];
   readonly when: When | undefined;
+  /** The author's own steps among the written-out ones. */
+  readonly blocks: readonly Block[];
   readonly place: Place;
 }
 
@@ -173,6 +177,20 @@ export type Block =
   | Guarded
   | Branch;
 
+/** Findings that the author lets pass: `::waive{rule=…}`. It is printed on no sheet. */
+export interface Waiver {
+  readonly rule: Ref;
+  readonly item: Ref | undefined;
+  /** The last day on which it holds, YYYY-MM-DD. */
+  readonly until: Written | undefined;
+  /** On one line; empty where none is given. */
+  readonly reason: string;
+  /** The step or section that it stands in; the whole file before the first heading. */
+  readonly scope: Place;
+  /** From its colons to the end of its attributes. */
+  readonly place: Place;
+}
+
 /** A heading and what stands under it up to the next heading of any depth. */
 export interface Section {
   /** From the heading's words (`removal`); of the text before the first heading, `start`. Unique in the procedure. */
@@ -206,6 +224,7 @@ export interface Procedure {
   readonly when: When | undefined;
   readonly sections: readonly Section[];
   readonly links: readonly Link[];
+  readonly waivers: readonly Waiver[];
   /** The whole file. */
   readonly place: Place;
 }

@@ -7,7 +7,7 @@ import { readBlocks } from './blocks.ts';
 import { partsOf, tellLabel } from './label.ts';
 import { tellMisplaced } from './misplaced.ts';
 import type { Step, StepList } from './model.ts';
-import type { Reading } from './reading.ts';
+import { type Reading, spanOf } from './reading.ts';
 import { torquedItems } from './torque-block.ts';
 
 const readAttributes = attributeReader(stepSchema);
@@ -28,11 +28,12 @@ function readStep(reading: Reading, item: ListItem, around: Around): Step {
     if (partsOf(directive).label) tellLabel(reading, directive, 'no words in square brackets');
   }
   const content = item.children.filter((child) => !isFacts(child));
-  const inside: Around = { ...around, torqued: torquedItems(item) };
+  const inside: Around = { ...around, torqued: torquedItems(item), scope: spanOf(item) };
   return {
     type: 'step',
     id: given?.ref('id'),
     needs: given?.refs('needs') ?? [],
+    at: given?.ref('at'),
     when: given?.when(),
     people: given?.values.people ?? 1,
     time: given?.written('time'),
