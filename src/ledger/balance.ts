@@ -48,6 +48,7 @@ function unbalanced(run: Run, contract: Contract, account: Account): readonly Le
       procedure: procedure.id,
       place: cause?.op.place ?? procedure.placeOf(`${declared}.${item.id}`),
       item: item.id,
+      instance: account.instance,
       when: run.when(set),
       itemKind: item.kind,
       state: spread(account, value),

@@ -17,6 +17,8 @@ interface Told {
   readonly procedure: string;
   readonly place: Place;
   readonly item: string;
+  /** The instances of the item, where it is not all of them: "left". */
+  readonly instance?: string | undefined;
   /** Shortest condition of the variants it holds for; undefined for all. */
   readonly when: string | undefined;
   /** Set where a performed procedure meets a state it was not written for: the place inside it. */

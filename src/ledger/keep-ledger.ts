@@ -7,6 +7,7 @@ import { Books } from './books.ts';
 import { uncapped } from './caps.ts';
 import { type Contract, contractOf, startOf } from './contract.ts';
 import type { LedgerFact } from './facts.ts';
+import { joinInstances } from './join-instances.ts';
 import { checkNeeds } from './needs.ts';
 import { Summaries, type Summary } from './perform.ts';
 import { type Precedence, precedenceOf } from './precedence.ts';
@@ -74,13 +75,14 @@ function runThrough(
 function analyse(linked: LinkedProcedure, setting: Setting): Summary {
   const { run, contract } = runThrough(linked, setting);
   const { books, scope } = run;
-  const facts = withoutConsequences([
+  const told = withoutConsequences([
     ...contract.facts,
     ...checkNeeds(linked),
     ...run.facts,
     ...uncapped(run),
     ...balance(run, contract),
   ]);
+  const facts = joinInstances(told, linked);
   const pressures = books.touched().filter((account) => account.aspect === 'pressure');
   return {
     linked,

@@ -25,18 +25,19 @@ export interface Requirement {
 /** What must hold of other accounts before a verb moves an item. */
 export function requirementsFor(
   verb: Verb,
-  item: StatefulItem,
+  account: Account,
   move: Move,
   precedence: Precedence,
   accounts: Accounts,
 ): readonly Requirement[] {
+  const { item } = account;
   const need = (
     kind: Requirement['kind'],
     items: readonly StatefulItem[],
     states: (by: StatefulItem) => readonly string[],
   ) =>
     items.flatMap((one) =>
-      accounts.of(one).map((by) => ({ kind, by, broken: anyIn(by, states(one)) })),
+      beside(account, accounts.of(one)).map((by) => ({ kind, by, broken: anyIn(by, states(one)) })),
     );
   const leaving = move.direction === 'out' || verb === 'replace';
   const returning = move.direction === 'back';
@@ -78,6 +79,14 @@ function anyIn(account: Account, states: readonly string[]): (counts: Counts) =>
   const test = tests.get(key) ?? ((counts) => tally(account, counts, states) > 0);
   tests.set(key, test);
   return test;
+}
+
+/** Left keeps left: of accounts with the same instances only the one of the same name counts. */
+function beside({ instance }: Account, others: readonly Account[]): readonly Account[] {
+  const same = others.filter(
+    (other) => other.instance !== undefined && other.instance === instance,
+  );
+  return same.length > 0 ? same : others;
 }
 
 const known = new WeakMap<Account, Map<string, (counts: Counts) => boolean>>();

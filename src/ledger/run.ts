@@ -79,7 +79,7 @@ export class Run {
     const item = this.linked.item(action.item);
     if (item === undefined) return;
     if (!verbsFor(item.kind).includes(action.verb)) {
-      this.#tell(op, item.id, op.under, {
+      this.#tell(op, item, op.under, {
         kind: 'verb-unfit',
         verb: action.verb,
         itemKind: item.kind,
@@ -116,7 +116,7 @@ export class Run {
     const isDoubtful =
       when !== undefined && resolveCondition(space, when.condition).problems.length > 0;
     if (item.when === undefined || without === space.none || isDoubtful) return;
-    this.#tell(op, item.id, without, {
+    this.#tell(op, item, without, {
       kind: 'item-absent',
       verb: op.action.verb,
       itemWhen: printCondition(item.when),
@@ -135,10 +135,15 @@ export class Run {
       if (!stays) moving = space.or(moving, set);
       if (result.outcome === 'moved') this.#oldPiece(op, account, value, set, result.moved);
       else
-        this.#tell(op, account.item.id, set, this.#misfit(op, account, move, value, set, result));
+        this.#tell(
+          op,
+          subjectOf(account),
+          set,
+          this.#misfit(op, account, move, value, set, result),
+        );
     }
     if (moving === space.none) return moving;
-    this.#require(op, account.item, move, moving);
+    this.#require(op, account, move, moving);
     let moved = 0;
     this.books.change(account, moving, (counts) => {
       const next = transfer(account, counts, move, qty);
@@ -171,7 +176,7 @@ export class Run {
     if (action.verb !== 'install' || !action.isNew || count <= 0) return;
     const since = this.journal.last(account, set);
     const itemKind = account.item.kind;
-    this.#tell(op, account.item.id, set, {
+    this.#tell(op, subjectOf(account), set, {
       kind: 'old-unsaid',
       verb: action.verb,
       itemKind,
@@ -219,12 +224,13 @@ export class Run {
     }
   }
 
-  #require(op: Act, item: StatefulItem, move: Move, moving: VariantSet): void {
+  #require(op: Act, account: Account, move: Move, moving: VariantSet): void {
+    const { item } = account;
     const { accounts, presence, space } = this.setting;
     const onMachine = this.#onMachine(item, moving);
     for (const requirement of requirementsFor(
       op.action.verb,
-      item,
+      account,
       move,
       this.#precedence,
       accounts,
@@ -257,7 +263,7 @@ export class Run {
     const id = by.item.id;
     switch (kind) {
       case 'blocked':
-        this.#tell(op, item.id, set, {
+        this.#tell(op, item, set, {
           kind,
           verb,
           direction: move.direction,
@@ -268,25 +274,25 @@ export class Run {
         return;
       case 'still-held':
       case 'still-connected':
-        this.#tell(op, item.id, set, { kind, verb, by: id, state, ...common });
+        this.#tell(op, item, set, { kind, verb, by: id, state, ...common });
         return;
       case 'closed-over':
-        this.#tell(op, item.id, set, { kind, verb, over: id, state, ...common });
+        this.#tell(op, item, set, { kind, verb, over: id, state, ...common });
         return;
       case 'aid-in-way':
-        this.#tell(op, item.id, set, { kind, verb, aid: id, ...common });
+        this.#tell(op, item, set, { kind, verb, aid: id, ...common });
         return;
       case 'nothing-there':
-        this.#tell(op, item.id, set, { kind, verb, part: id, state, ...common });
+        this.#tell(op, item, set, { kind, verb, part: id, state, ...common });
         return;
       case 'under-pressure':
-        this.#tell(op, item.id, set, { kind, verb, circuit: id, ...common });
+        this.#tell(op, item, set, { kind, verb, circuit: id, ...common });
         return;
       case 'energy-live':
-        this.#tell(op, item.id, set, { kind, verb, energy: id, ...common });
+        this.#tell(op, item, set, { kind, verb, energy: id, ...common });
         return;
       case 'fill-open':
-        this.#tell(op, item.id, set, { kind, point: id, state, ...common });
+        this.#tell(op, item, set, { kind, point: id, state, ...common });
         return;
     }
   }
@@ -302,7 +308,7 @@ export class Run {
       }
     }
     if (shut === space.none) return;
-    this.#tell(op, circuit.id, shut, {
+    this.#tell(op, circuit, shut, {
       kind: 'drain-shut',
       points: points.map((point) => point.id),
       byPlace: circuit.placeOf('drain'),
@@ -362,20 +368,30 @@ export class Run {
     return account;
   }
 
-  #tell(op: Act, item: string, set: VariantSet, fact: Own<LedgerFact>): void {
+  #tell(op: Act, { id: item, instance }: Subject, set: VariantSet, fact: Own<LedgerFact>): void {
+    const { place } = op;
     const told = {
       procedure: this.linked.procedure.id,
-      place: op.place,
+      place,
       item,
+      instance,
       when: this.when(set),
     };
     this.facts.push({ ...told, ...fact });
   }
 }
 
+/** What a fact is about: an item, or one instance of it. */
+interface Subject {
+  readonly id: string;
+  readonly instance?: string | undefined;
+}
+
+const subjectOf = ({ item, instance }: Account): Subject => ({ id: item.id, instance });
+
 /** A fact without what all facts have in common. */
 export type Own<F> = F extends LedgerFact
-  ? Omit<F, 'procedure' | 'place' | 'item' | 'when' | 'inside'>
+  ? Omit<F, 'procedure' | 'place' | 'item' | 'instance' | 'when' | 'inside'>
   : never;
 
 function piecesMoved(before: Counts, after: Counts): number {

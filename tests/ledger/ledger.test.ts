@@ -147,6 +147,40 @@ describe('order', () => {
   });
 });
 
+describe('an item of several instances', () => {
+  const hubs = `
+parts:
+  hub: { name: hub, each: [left, right] }
+fasteners:
+  hub-nut: { name: hub nut, each: [left, right], torque: 90 N·m, holds: hub }
+`;
+  const off = '1. :remove{item=hub-nut}.\n2. :remove{item=hub}.\n';
+  const messages = (body: string) =>
+    check({ 'procedures/example.md': onePage(hubs, body) }).report.findings.map(
+      ({ message }) => message,
+    );
+
+  test('is counted one by one', () => {
+    const on =
+      '3. :install{item=hub each=left}.\n4. :install{item=hub-nut each=left}. :torque{item=hub-nut each=left}.\n';
+    expect(messages(off + on)).toEqual([
+      'The hub nut is still out at the end (right)',
+      'The hub is still out at the end (right)',
+    ]);
+  });
+  test('and the left nut keeps the left hub, not the right one', () => {
+    const left =
+      '1. :remove{item=hub-nut each=left}.\n2. :remove{item=hub each=left}.\n3. :install{item=hub each=left}.\n4. :install{item=hub-nut each=left}. :torque{item=hub-nut each=left}.\n';
+    expect(messages(left)).toEqual([]);
+  });
+  test('and told together where it is the same for all', () => {
+    expect(messages(off)).toEqual([
+      'The hub nut is still out at the end',
+      'The hub is still out at the end',
+    ]);
+  });
+});
+
 describe('procedures that perform others', () => {
   const machine = `machine: gearbox\nname: Gearbox\n${gearbox.trim()}\n`;
   const page = (id: string, front: string, body: string) =>

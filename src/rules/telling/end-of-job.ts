@@ -1,3 +1,4 @@
+import type { Fix } from '../../../schemas/finding.ts';
 import type { ItemKind } from '../../catalogue/index.ts';
 import type { LedgerFact } from '../../ledger/index.ts';
 import type { Draft, Examined } from '../rule.ts';
@@ -45,7 +46,14 @@ export function endingDraft(
       ...fact.closedOver.map((place) => related(place, 'closed over here')),
     ],
   });
-  return { ...draft, data: { ...draft.data, count } };
+  return { ...draft, data: { ...draft.data, count }, fix: completionOf(examined, fact) };
+}
+
+/** Missing steps change what a job is, so they wait for the writer's yes. */
+function completionOf(examined: Examined, { procedure, item }: NotHome): Fix | undefined {
+  const edits = examined.completion(procedure, item);
+  if (edits === undefined || edits.length === 0) return undefined;
+  return { kind: 'suggestion', title: 'Write the missing steps', edits: [...edits] };
 }
 
 const promise = (fact: NotHome): string => code(`${fact.item}: ${spreadYaml(fact.state)}`);

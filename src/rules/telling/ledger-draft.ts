@@ -17,13 +17,14 @@ export interface Told {
 export function ledgerDraft(examined: Examined, fact: LedgerFact, told: Told): Draft {
   const inside = fact.inside;
   const title = inside && titleOf(examined, inside.procedure);
+  const instance = fact.instance === undefined ? '' : ` (${fact.instance})`;
   const where = inside === undefined ? [] : [related(inside.place, `inside “${title}”, here`)];
   return {
     place: fact.place,
     procedure: fact.procedure,
     item: fact.item === '' ? undefined : fact.item,
     when: fact.when,
-    message: sentence(told.message) + (title === undefined ? '' : `, inside “${title}”`),
+    message: sentence(told.message) + instance + (title === undefined ? '' : `, inside “${title}”`),
     data: factsOf(fact, ['procedure', 'place', 'when', 'inside']),
     related: without(fact.place, [...where, ...(told.related ?? [])]),
     help: told.help,

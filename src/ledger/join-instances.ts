@@ -1,0 +1,23 @@
+import type { LinkedProcedure } from '../link/index.ts';
+import type { LedgerFact } from './facts.ts';
+
+/** Facts that differ only in the instance of an item are one, which names no instance where it is all of them. */
+export function joinInstances(
+  facts: readonly LedgerFact[],
+  linked: LinkedProcedure,
+): readonly LedgerFact[] {
+  const joined = new Map<string, { fact: LedgerFact; instances: string[] }>();
+  for (const fact of facts) {
+    const key = JSON.stringify({ ...fact, instance: fact.instance !== undefined });
+    const known = joined.get(key);
+    if (known === undefined) {
+      joined.set(key, { fact, instances: fact.instance === undefined ? [] : [fact.instance] });
+    } else if (fact.instance !== undefined) known.instances.push(fact.instance);
+  }
+  return [...joined.values()].map(({ fact, instances }) => {
+    if (instances.length === 0) return fact;
+    const item = linked.item(fact.item);
+    const all = item !== undefined && 'each' in item ? (item.each?.length ?? 0) : 0;
+    return { ...fact, instance: instances.length === all ? undefined : instances.join(', ') };
+  });
+}
