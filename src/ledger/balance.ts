@@ -55,7 +55,7 @@ function unbalanced(run: Run, contract: Contract, account: Account): readonly Le
       expected: spread(account, expected),
       promised: contract.leaves(account) !== undefined,
       size: account.size,
-      hasTorque: item.kind === 'fastener' && item.torque !== undefined,
+      hasTorque: 'torque' in item && item.torque !== undefined,
       story: story.map(traceOf),
       closedOver: [],
     };

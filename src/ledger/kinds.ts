@@ -7,7 +7,7 @@ export type StatefulKind = StatefulItem['kind'];
 export const statesOf = {
   fastener: ['tight', 'snug', 'loose', 'out', 'gone'],
   part: ['in', 'aside', 'out', 'gone'],
-  connection: ['made', 'open', 'capped'],
+  connection: ['made', 'joined', 'open', 'capped'],
   circuit: ['full', 'filled', 'part-drained', 'drained'],
   energy: ['live', 'isolated'],
   control: [],
@@ -38,7 +38,7 @@ const isSingleUse = (item: StatefulItem): boolean =>
   (item.kind === 'fastener' || item.kind === 'part') && item['single-use'];
 
 const hasFigure = (item: StatefulItem): boolean =>
-  item.kind === 'fastener' && item.torque !== undefined;
+  (item.kind === 'fastener' || item.kind === 'connection') && item.torque !== undefined;
 
 const fitted = (item: StatefulItem): string =>
   item.kind === 'fastener' && item.tightness === 'hand-tight' ? 'tight' : 'snug';
@@ -73,12 +73,13 @@ const moves: Record<StatefulKind, Partial<Record<Verb, Rule>>> = {
       direction: 'back',
       idleElsewhere: true,
     }),
-    torque: {
-      from: ['loose', 'snug', 'tight'],
-      to: 'tight',
+    // A stage before the last one leaves it short of its torque.
+    torque: (_item, { partly }) => ({
+      from: partly ? ['loose', 'snug'] : ['loose', 'snug', 'tight'],
+      to: partly ? 'snug' : 'tight',
       direction: 'back',
       idleElsewhere: true,
-    },
+    }),
   },
   part: {
     remove: (item) => ({
@@ -102,11 +103,15 @@ const moves: Record<StatefulKind, Partial<Record<Verb, Rule>>> = {
     replace: { from: ['gone', 'out', 'aside', 'in'], to: 'in', direction: 'back' },
   },
   connection: {
-    disconnect: { from: ['made'], to: 'open', direction: 'out' },
+    disconnect: { from: ['made', 'joined'], to: 'open', direction: 'out' },
     cap: { from: ['open'], to: 'capped', direction: 'within', idleElsewhere: true },
     uncap: { from: ['capped'], to: 'open', direction: 'within', idleElsewhere: true },
-    connect: { from: ['open'], to: 'made', direction: 'back' },
-    torque: { from: ['made'], to: 'made', direction: 'within', idleElsewhere: true },
+    connect: (item) => ({
+      from: ['open'],
+      to: hasFigure(item) ? 'joined' : 'made',
+      direction: 'back',
+    }),
+    torque: { from: ['joined', 'made'], to: 'made', direction: 'back', idleElsewhere: true },
   },
   circuit: {
     drain: (_item, { partly }) => ({

@@ -45,6 +45,7 @@ class Builder {
   #section = '';
   /** Branches so far: a later condition may name what was found there. */
   readonly #branches: FreshAttribute[] = [];
+  readonly #found = new Map<string, VariantSet>();
 
   constructor(space: Space) {
     this.#space = space;
@@ -116,8 +117,17 @@ class Builder {
     return { under, step: this.#step, top: this.#step, section: this.#section, place };
   }
 
-  /** What the technician finds is an attribute that no machine decides. */
+  /**
+   * What the technician finds is an attribute that no machine decides. A finding that was asked for before
+   * is the same one: whoever found the belt cracked in step 1 has a cracked belt in step 9.
+   */
   #branch(branch: Branch, under: VariantSet): void {
+    const [only] = branch.ways;
+    const before = only && this.#found.get(saidOf(only.label));
+    if (branch.optional && only !== undefined && branch.ways.length === 1 && before !== undefined) {
+      this.blocks(only.blocks, this.#space.and(under, before));
+      return;
+    }
     const ways = branch.ways.map((way, i) => ({ value: `way ${i + 1}`, label: way.label }));
     const past = branch.optional ? [{ value: 'none', label: undefined }] : [];
     const [first, ...others] = [...ways, ...past];
@@ -126,7 +136,10 @@ class Builder {
     this.#branches.push(attribute);
     branch.ways.forEach((way, i) => {
       const taken = this.#space.is(attribute.id, `way ${i + 1}`);
+      this.#found.set(saidOf(way.label), taken);
       this.blocks(way.blocks, this.#space.and(under, taken));
     });
   }
 }
+
+const saidOf = (label: string): string => label.trim().toLowerCase().replaceAll(/\s+/g, ' ');

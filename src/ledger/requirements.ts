@@ -49,7 +49,9 @@ export function requirementsFor(
     if (leaving) {
       list.push(...need('still-held', precedence.holding(item), (by) => holdingStates(by)));
       if (verb !== 'set-aside')
-        list.push(...need('still-connected', precedence.connectionsOn(item), () => ['made']));
+        list.push(
+          ...need('still-connected', precedence.connectionsOn(item), () => ['made', 'joined']),
+        );
     }
     if (returning) {
       list.push(...need('closed-over', precedence.behind(item), awayFromHome));
@@ -132,7 +134,7 @@ function inTheWay(item: StatefulItem): readonly string[] {
     case 'part':
       return ['in'];
     case 'connection':
-      return ['made'];
+      return ['made', 'joined'];
     case 'aid':
       return ['fitted'];
     case 'control':

@@ -10,6 +10,7 @@ import { itemStates, type Move, moveOf, verbsFor } from './kinds.ts';
 import { isStateful, type Precedence } from './precedence.ts';
 import type { Op } from './program.ts';
 import { drainPoints, isOpen, type Requirement, requirementsFor } from './requirements.ts';
+import { isEarlierStage } from './stages.ts';
 import { type Transfer, transfer } from './transfer.ts';
 
 type Act = Extract<Op, { type: 'act' }>;
@@ -94,7 +95,8 @@ export class Run {
       this.#relieve(present, item);
       return;
     }
-    const how = { isNew: action.isNew, partly: action.amount !== undefined, to: action.to?.id };
+    const partly = action.amount !== undefined || isEarlierStage(action, item);
+    const how = { isNew: action.isNew, partly, to: action.to?.id };
     const move = moveOf(action.verb, item, how);
     if (move === undefined || !itemStates(item).includes(move.to)) return;
     const accounts = this.setting.accounts.of(
@@ -164,7 +166,8 @@ export class Run {
     set: VariantSet,
   ): Transfer {
     const result = transfer(account, counts, move, qty);
-    const idle = account.item.kind === 'fastener' && sameCounts(counts, result.counts);
+    const isFastened = account.item.kind === 'fastener' || account.item.kind === 'connection';
+    const idle = isFastened && sameCounts(counts, result.counts);
     const untouched = idle && this.journal.entries(account, set).length === 0;
     return result.outcome === 'moved' && untouched ? { outcome: 'already', counts } : result;
   }

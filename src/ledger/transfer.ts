@@ -57,6 +57,7 @@ function beyond(move: Move): readonly string[] {
     gone: ['out'],
     loose: ['out', 'gone'],
     open: ['capped'],
+    joined: ['made'],
     filled: ['full'],
     'part-drained': ['drained'],
     aside: ['out', 'gone'],

@@ -43,10 +43,7 @@ export function undoAccount(
     case 'part':
       return undoPart(away, story, make);
     case 'connection':
-      return [
-        ...make.lots('uncap', ['capped'], away.get('capped') ?? 0, 0),
-        ...make.lots('connect', ['open'], (away.get('capped') ?? 0) + (away.get('open') ?? 0), 1),
-      ];
+      return undoConnection(account.item, away, story, make);
     case 'circuit':
       return undoCircuit(account.item, away, make);
     case 'energy':
@@ -95,6 +92,24 @@ function undoPart(
     ...make.lots('return', ['aside'], away.get('aside') ?? 0, 0),
     ...make.lots('install', ['out', 'gone'], gone + (away.get('out') ?? 0), 0, gone),
   ];
+}
+
+function undoConnection(
+  item: StatefulItem & { kind: 'connection' },
+  away: ReadonlyMap<string, number>,
+  story: readonly Entry[],
+  make: Undoer,
+): readonly Undo[] {
+  const capped = away.get('capped') ?? 0;
+  const open = capped + (away.get('open') ?? 0);
+  const back = [
+    ...make.lots('uncap', ['capped'], capped, 0),
+    ...make.lots('connect', ['open'], open, 1),
+  ];
+  const unfinished = open + (away.get('joined') ?? 0);
+  const at = back.at(-1)?.entry ?? story.at(-1);
+  if (item.torque === undefined || unfinished === 0 || at === undefined) return back;
+  return [...back, make.one('torque', at, 2)];
 }
 
 function undoCircuit(

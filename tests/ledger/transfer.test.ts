@@ -104,7 +104,7 @@ describe('what a verb does to the counts', () => {
     [
       'opened, capped, uncapped, made',
       run('hose', ['disconnect'], ['cap'], ['uncap'], ['connect']),
-      [1, 0, 0],
+      [1, 0, 0, 0],
     ],
     ['filled but not bled', run('coolant', ['drain'], ['fill']), [0, 1, 0, 0]],
     ['bled', run('coolant', ['drain'], ['fill'], ['bleed']), [1, 0, 0, 0]],

@@ -25,7 +25,7 @@ export const rule: Rule = {
     for (const fact of examined.facts('still-connected')) {
       const thing = thingOf(examined, fact.procedure, fact.item);
       const by = thingOf(examined, fact.procedure, fact.by);
-      const count = countIn(fact.state, ['made']);
+      const count = countIn(fact.state, ['made', 'joined']);
       yield ledgerDraft(examined, fact, {
         message: `${the(thing)} cannot be ${verbWords[fact.verb].done} yet: ${someAre(by, count)} still connected`,
         help: `Add ${directive('disconnect', by)} before this, or move this after it.`,

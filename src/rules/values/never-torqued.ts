@@ -10,13 +10,14 @@ export const rule: Rule = {
   *check(examined): Generator<Draft> {
     for (const ending of endingsIn(
       examined,
-      ['fastener'],
-      ['snug'],
+      ['fastener', 'connection'],
+      ['snug', 'joined'],
       ({ hasTorque }) => hasTorque,
     )) {
       const { thing, count } = ending;
-      const written =
-        thing.item?.kind === 'fastener' ? thing.item.torque?.written.join(', ') : undefined;
+      const { item } = thing;
+      const torque = item !== undefined && 'torque' in item ? item.torque : undefined;
+      const written = torque?.written.join(', ');
       yield endingDraft(examined, ending, {
         message: `${someAre(thing, count)} put in but never torqued${written === undefined ? '' : ` (${written})`}`,
         write: `Add ${directive('torque', thing, { count })}`,

@@ -2,6 +2,7 @@
 const stateWords: Readonly<Record<string, string>> = {
   tight: 'tight',
   snug: 'snug but not tight',
+  joined: 'connected but not torqued',
   loose: 'loose',
   out: 'out',
   gone: 'thrown away',
