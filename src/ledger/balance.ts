@@ -8,7 +8,9 @@ import type { Run } from './run.ts';
 export function balance(run: Run, contract: Contract): readonly LedgerFact[] {
   const accounts = new Set([...run.books.touched(), ...contract.named]);
   return [...accounts].flatMap((account) =>
-    account.aspect === 'pressure' ? [] : unbalanced(run, contract, account),
+    account.aspect === 'pressure' && contract.leaves(account) === undefined
+      ? []
+      : unbalanced(run, contract, account),
   );
 }
 

@@ -36,7 +36,7 @@ export function contractOf(linked: LinkedProcedure, accounts: Accounts): Contrac
 export function startOf(contract: Contract, account: Account): Counts {
   if (account.aspect === 'pressure') {
     const state = contract.startOfItem(account.item);
-    if (state !== undefined && (state[0] ?? 0) === 0) return [0, 1];
+    if (state !== undefined && state[0] === 0) return [0, 1];
   }
   return contract.starts(account) ?? atHome(account);
 }
@@ -56,6 +56,10 @@ function side(
   const states = new Map<Account, Counts>();
   for (const [id, state] of Object.entries(procedure.front[member])) {
     const item = linked.item(id);
+    if (item?.kind === 'circuit' && state === 'relieved') {
+      states.set(accounts.pressureOf(item), [0, 1]);
+      continue;
+    }
     const known = item !== undefined && isStateful(item) ? accounts.of(item) : [];
     for (const account of known) {
       const counts = countsOf(account, state);

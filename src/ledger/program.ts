@@ -92,6 +92,11 @@ class Builder {
       case 'figure':
         this.blocks(block.blocks, under);
         return;
+      case 'repeat':
+        // Twice stands for any number of rounds: what holds from one round to the next holds for all.
+        this.blocks(block.blocks, under);
+        this.blocks(block.blocks, under);
+        return;
       case 'branch':
         this.#branch(block, under);
         return;

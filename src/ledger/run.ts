@@ -95,6 +95,8 @@ export class Run {
       this.#relieve(present, item);
       return;
     }
+    if (action.verb === 'check' && action.to !== undefined)
+      this.#assert(present, item, action.to.id);
     const partly = action.amount !== undefined || isEarlierStage(action, item);
     const how = { isNew: action.isNew, partly, to: action.to?.id };
     const move = moveOf(action.verb, item, how);
@@ -124,6 +126,32 @@ export class Run {
       itemWhen: printCondition(item.when),
       byPlace: item.placeOf('when'),
     });
+  }
+
+  /** `:check{item=… to=…}` says in which state the item is by now. */
+  #assert(op: Act, item: StatefulItem, state: string): void {
+    for (const account of this.setting.accounts.of(
+      item,
+      op.action.each.map((ref) => ref.id),
+    )) {
+      const wrong = this.books.where(
+        account,
+        op.under,
+        (counts) => tally(account, counts, [state]) < account.size,
+      );
+      for (const { set, value } of wrong) {
+        const since = this.journal.last(account, set);
+        const { verb } = op.action;
+        const told = {
+          kind: 'state-unfit',
+          verb,
+          state: spread(account, value),
+          from: [state],
+          since,
+        } as const;
+        this.#tell(op, subjectOf(account), set, told);
+      }
+    }
   }
 
   /** Tests what must hold first, then moves the pieces. Answers for which variants anything moved. */
@@ -325,8 +353,25 @@ export class Run {
     this.journal.add({ ...entry, moved: 1, to: 'relieved' });
   }
 
-  /** A circuit that is full again can come under pressure again. */
+  /** A circuit that must be bled is no longer ready when one of its lines has been open. */
+  #letAirIn(op: Act, item: StatefulItem & { kind: 'connection' }, under: VariantSet): void {
+    const circuit = item.circuit === undefined ? undefined : this.linked.item(item.circuit);
+    if (circuit?.kind !== 'circuit' || circuit.bleed === undefined) return;
+    for (const account of this.setting.accounts.of(circuit)) {
+      for (const { set } of this.books.where(account, under, (counts) => (counts[0] ?? 0) > 0)) {
+        this.books.change(account, set, () =>
+          account.states.map((state) => (state === 'filled' ? 1 : 0)),
+        );
+        this.journal.add({ account, verb: op.action.verb, under: set, op, moved: 1, to: 'filled' });
+      }
+    }
+  }
+
+  /** What a move does to other accounts: air gets into an opened line, a full circuit comes under pressure. */
   #settle(op: Act, account: Account, item: StatefulItem, moving: VariantSet): void {
+    if (item.kind === 'connection' && op.action.verb === 'disconnect') {
+      this.#letAirIn(op, item, moving);
+    }
     if (item.kind !== 'circuit') return;
     const full = this.books.where(
       account,

@@ -1,4 +1,4 @@
-import type { DirectiveTokens } from './directive-tokens.ts';
+import type { DirectiveTokens, Span } from './directive-tokens.ts';
 
 /** What the blocks that are being read stand in. */
 export interface Around {
@@ -6,6 +6,8 @@ export interface Around {
   readonly torqued: Set<string> | undefined;
   /** The block that they are the body of. */
   readonly outer: { readonly name: string; readonly tokens: DirectiveTokens } | undefined;
+  /** The innermost step, else the section; undefined for the whole file. */
+  readonly scope: Span | undefined;
 }
 
-export const nowhere: Around = { torqued: undefined, outer: undefined };
+export const nowhere: Around = { torqued: undefined, outer: undefined, scope: undefined };

@@ -18,6 +18,7 @@ import { type BlockDirective, labelAndBody, partsOf, tellLabel } from './label.t
 import { formOf, tellMisplaced } from './misplaced.ts';
 import type { Block } from './model.ts';
 import type { Reading } from './reading.ts';
+import { readRepeat } from './repeat.ts';
 import { readTorqueBlock } from './torque-block.ts';
 import { readWaiver } from './waiver.ts';
 
@@ -116,6 +117,8 @@ export function readBlockDirective(
       return [];
     case 'when':
       return readGuarded(reading, node, inside);
+    case 'repeat':
+      return [readRepeat(reading, node, around)];
     case 'if':
       return [readOptional(reading, node, around)];
     case 'either':

@@ -17,6 +17,7 @@ export type BlockName =
   | 'reverse'
   | 'waive'
   | 'when'
+  | 'repeat'
   | 'if'
   | 'either'
   | 'or';
@@ -40,6 +41,7 @@ const blockForms: readonly (readonly [BlockName, readonly Form[]])[] = [
   ['reverse', ['leaf', 'block']],
   ['waive', ['leaf', 'block']],
   ['when', ['block']],
+  ['repeat', ['block']],
   ['if', ['block']],
   ['either', ['block']],
   ['or', ['block']],

@@ -1,5 +1,5 @@
 export type * from './facts.ts';
-export { parseMarkdownFragment } from './fragment.ts';
+export { parseBlocksAt, parseMarkdownFragment } from './fragment.ts';
 export type * from './model.ts';
 export { parseProcedure } from './parse-procedure.ts';
 export type { ReadingFact } from './reading.ts';

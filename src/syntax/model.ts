@@ -147,6 +147,15 @@ export interface Guarded {
   readonly place: Place;
 }
 
+/** `:::repeat[until no more bubbles come]` around blocks: done once or more. */
+export interface Repeat {
+  readonly type: 'repeat';
+  readonly until: Written;
+  readonly phrasing: readonly PhrasingContent[];
+  readonly blocks: readonly Block[];
+  readonly place: Place;
+}
+
 /** What the technician finds decides: one way through is taken. `:::if` has the way and, unsaid, the way past it. */
 export interface Branch {
   readonly type: 'branch';
@@ -175,6 +184,7 @@ export type Block =
   | Perform
   | Reverse
   | Guarded
+  | Repeat
   | Branch;
 
 /** Findings that the author lets pass: `::waive{rule=…}`. It is printed on no sheet. */

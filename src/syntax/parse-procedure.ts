@@ -32,7 +32,7 @@ export function parseProcedure(file: TextFile): {
   }
   for (const fact of front?.facts ?? []) reading.facts.push(fact);
   const sections = readSections(reading, root.children);
-  const { facts, links } = reading;
+  const { facts, links, waivers } = reading;
   const matter = front?.value;
   if (front === undefined || matter === undefined)
     return { value: undefined, facts: inOrder(facts) };
@@ -50,6 +50,7 @@ export function parseProcedure(file: TextFile): {
     when,
     sections,
     links,
+    waivers,
     place: source.place(0, file.text.length),
   };
   return { value, facts: inOrder(facts) };

@@ -4,7 +4,7 @@ import type { CatalogueFact } from '../catalogue/index.ts';
 import type { Locator, SourceFact } from '../source/index.ts';
 import type { Span } from './directive-tokens.ts';
 import type { SyntaxFact } from './facts.ts';
-import type { Link } from './model.ts';
+import type { Link, Waiver } from './model.ts';
 
 export type ReadingFact = SourceFact | SyntaxFact | CatalogueFact;
 
@@ -12,6 +12,7 @@ export type ReadingFact = SourceFact | SyntaxFact | CatalogueFact;
 export class Reading {
   readonly facts: ReadingFact[] = [];
   readonly links: Link[] = [];
+  readonly waivers: Waiver[] = [];
   readonly text: string;
   readonly #locator: Locator;
   readonly #definitions: ReadonlyMap<string, Definition>;

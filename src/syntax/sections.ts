@@ -17,7 +17,9 @@ export function readSections(reading: Reading, nodes: readonly RootContent[]): S
     const last = content.at(-1) ?? heading;
     if (first === undefined || last === undefined) continue;
     const phrasing = readPhrasing(reading, heading?.children ?? [], { names: 'a heading' });
-    const blocks = readBlocks(reading, content, nowhere);
+    const span = { start: spanOf(first).start, end: spanOf(last).end };
+    const scope = heading === undefined ? undefined : span;
+    const blocks = readBlocks(reading, content, { ...nowhere, scope });
     if (heading === undefined && blocks.length === 0) continue;
     sections.push({
       id: ids.idOf(heading),
@@ -26,7 +28,7 @@ export function readSections(reading: Reading, nodes: readonly RootContent[]): S
       depth: heading?.depth ?? 0,
       headingPlace: heading && reading.placeOf(heading),
       blocks,
-      place: reading.place({ start: spanOf(first).start, end: spanOf(last).end }),
+      place: reading.place(span),
     });
   }
   return sections;

@@ -181,6 +181,86 @@ fasteners:
   });
 });
 
+describe('more of what real procedures ask', () => {
+  const lines = `
+fasteners:
+  bolt: { name: bolt, count: 4, torque: [20 N·m, 60 N·m] }
+connections:
+  pipe: { name: brake pipe, type: pipe, circuit: brake, torque: 15 N·m }
+  plug: { name: plug, type: connector }
+circuits:
+  brake: { name: brake fluid, fluid: brake fluid, capacity: 1 L, bleed: at the nipple, pressure: true }
+controls:
+  lever: { name: lever, positions: [neutral, first], home: neutral }
+parts:
+  chain: { name: chain }
+`;
+  const rules = (body: string, front = '') =>
+    ledgerOnly(found(lines, body, front)).filter((rule) => !rule.startsWith('action-'));
+
+  test.each<[name: string, body: string, expected: readonly string[], front?: string]>([
+    [
+      'a stage before the last is not the torque',
+      '1. :loosen{item=bolt}.\n2. :torque{item=bolt value="20 N·m"}.\n',
+      ['never-torqued bolt'],
+    ],
+    [
+      'the last one is',
+      '1. :loosen{item=bolt}.\n2. :torque{item=bolt value="20 N·m"}.\n3. :torque{item=bolt value="60 N·m"}.\n',
+      [],
+    ],
+    [
+      'an open line lets air in',
+      '1. :relieve{item=brake}. :disconnect{item=pipe}.\n2. :connect{item=pipe}. :torque{item=pipe}.\n',
+      ['not-bled brake'],
+    ],
+    [
+      'which bleeding takes out',
+      '1. :relieve{item=brake}. :disconnect{item=pipe}.\n2. :connect{item=pipe}. :torque{item=pipe}.\n3. :bleed{item=brake}.\n',
+      [],
+    ],
+    [
+      'a pipe connected and not torqued',
+      '1. :relieve{item=brake}. :disconnect{item=pipe}.\n2. :connect{item=pipe}.\n3. :bleed{item=brake}.\n',
+      ['never-torqued pipe'],
+    ],
+    [
+      'opened under pressure',
+      '1. :disconnect{item=pipe}.\n2. :connect{item=pipe}. :torque{item=pipe}.\n3. :bleed{item=brake}.\n',
+      ['under-pressure pipe'],
+    ],
+    [
+      'relieved by whoever came before',
+      '1. :disconnect{item=pipe}.\n2. :connect{item=pipe}. :torque{item=pipe}.\n3. :bleed{item=brake}.\n',
+      ['orphan-procedure'],
+      'starts: { brake: relieved }\n',
+    ],
+    ['a state that is said and is so', '1. :check{item=lever to=neutral}.\n', []],
+    [
+      'a state that is said and is not so',
+      '1. :set{item=lever to=first}.\n2. :check{item=lever to=neutral}.\n3. :set{item=lever to=neutral}.\n',
+      ['state-unfit lever'],
+    ],
+    [
+      'rounds that leave all as it was',
+      ':::repeat[until it runs smoothly]\n1. :remove{item=chain}.\n2. :install{item=chain}.\n:::\n',
+      [],
+    ],
+    [
+      'a round that cannot be done again',
+      '1. Look at it.\n\n:::repeat[until it runs smoothly]\n1. :remove{item=chain}.\n:::\n\n2. :install{item=chain}.\n',
+      ['out-twice chain'],
+    ],
+    [
+      'the same finding twice is one finding',
+      '1. Look.\n\n:::if[the plug is dirty]\n1. :disconnect{item=plug}.\n:::\n\n2. Look again.\n\n:::if[the plug is dirty]\n1. :connect{item=plug}.\n:::\n',
+      [],
+    ],
+  ])('%s', (_name, body, expected, front) => {
+    expect(rules(body, front)).toEqual(expected);
+  });
+});
+
 describe('procedures that perform others', () => {
   const machine = `machine: gearbox\nname: Gearbox\n${gearbox.trim()}\n`;
   const page = (id: string, front: string, body: string) =>

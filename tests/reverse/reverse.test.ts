@@ -97,7 +97,7 @@ describe('a removal written out backwards', () => {
       '1. :remove{item=drain-plug} and :drain{item=oil}. :install{item=drain-plug}. :torque{item=drain-plug}.\n2. :disconnect{item=pipe}.',
       ['connect pipe', 'fill oil, bleed oil'],
     ],
-    ['one side alone', '1. :disconnect{item=pipe each=left}.', ['connect pipe left']],
+    ['one side alone', '1. :disconnect{item=pipe each=left}.', ['connect pipe left', 'bleed oil']],
     [
       'energy last of all',
       '1. :set{item=gear-lever to=first}.\n2. :isolate{item=battery}.\n3. :fit{item=stand qty=1}.\n4. :fit{item=stand qty=1}.',
