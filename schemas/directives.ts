@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { signalSchema } from './catalogue.ts';
-import { idSchema, quantityTextSchema, whenSchema } from './id.ts';
+import { dateSchema, idSchema, quantityTextSchema, whenSchema } from './id.ts';
 
 /** Directive attributes arrive as text; each schema says what may stand there. */
 const ids = z
@@ -62,6 +62,9 @@ export const stepSchema = z.strictObject({
   id: idSchema.optional(),
   needs: ids.optional(),
   when: whenSchema.optional(),
+  at: idSchema
+    .optional()
+    .describe('Inside :::reverse: the item before whose return this step is done'),
   people: count.optional(),
   time: quantityTextSchema.optional(),
   tools: ids.optional(),
@@ -76,6 +79,12 @@ export const hazardBlockSchema = z.strictObject({
 export const hazardReferenceSchema = z.strictObject({ of: idSchema, when: whenSchema.optional() });
 export const itemBlockSchema = z.strictObject({ item: idSchema, when: whenSchema.optional() });
 export const needsSchema = z.strictObject({ step: ids });
+/** `::waive` lets the findings of one rule pass, for a reason. */
+export const waiveSchema = z.strictObject({
+  rule: idSchema,
+  item: idSchema.optional().describe('Only findings about this item'),
+  until: dateSchema.optional().describe('The last day on which it holds'),
+});
 /** `:::when`, `:::if`, `:::either` and `:::or` have their words in square brackets and no attributes. */
 export const labelledSchema = z.strictObject({});
 export const figureSchema = z.strictObject({

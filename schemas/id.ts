@@ -33,3 +33,6 @@ export const quantityTextSchema = z
   .string(quantityWords)
   .min(1, quantityWords)
   .describe('A value with its unit: 22 N·m, 38 L, 1.0..1.5 mm');
+
+/** A day of the calendar as ISO 8601 writes it; such texts sort by date. */
+export const dateSchema = z.iso.date('a date that the calendar has, such as 2027-03-31');

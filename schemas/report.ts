@@ -1,5 +1,16 @@
 import { z } from 'zod';
-import { findingSchema } from './finding.ts';
+import { findingSchema, placeSchema } from './finding.ts';
+
+/** Findings that the manual lets pass, and why; none where the waiver does not hold or meets nothing. */
+export const waiverSchema = z.strictObject({
+  rule: z.string(),
+  item: z.string().optional(),
+  until: z.string().optional().describe('The last day on which it holds, YYYY-MM-DD'),
+  reason: z.string(),
+  ...placeSchema.shape,
+  procedure: z.string().describe('Id of the procedure in which it stands'),
+  waived: z.array(findingSchema),
+});
 
 /** What `inspect --format json` prints. */
 export const reportSchema = z.strictObject({
@@ -11,12 +22,14 @@ export const reportSchema = z.strictObject({
     actions: z.int().min(0),
   }),
   findings: z.array(findingSchema).describe('Sorted by file, then place, then rule'),
+  waivers: z.array(waiverSchema).describe('Sorted by file, then place'),
   summary: z.strictObject({
     error: z.int().min(0),
     warning: z.int().min(0),
     note: z.int().min(0),
-    waived: z.int().min(0),
+    waived: z.int().min(0).describe('Findings that waivers let pass'),
   }),
 });
 
 export type Report = z.infer<typeof reportSchema>;
+export type Waived = z.infer<typeof waiverSchema>;

@@ -101,9 +101,24 @@ export function piecesByPolicy(quantity: Quantity, policy: UnitPolicy): Quantity
   const [first, second] = entry;
   return piecesIn(quantity, {
     first: first === 'as written' ? own : ownIfFamily(own, first),
-    second: second && ownIfFamily(own, second),
+    second: second && smallFor(own, ownIfFamily(own, second)),
   });
 }
+
+/** A value in grams or millilitres is said in ounces, not in hundredths of a pound or a gallon. */
+function smallFor(own: UnitId, second: UnitId): UnitId {
+  return (own === 'g' || own === 'mL' ? smaller.get(second) : undefined) ?? second;
+}
+
+const smaller: ReadonlyMap<UnitId, UnitId> = new Map([
+  ['lb', 'oz'],
+  ['US gal', 'US fl oz'],
+  ['US qt', 'US fl oz'],
+  ['US pt', 'US fl oz'],
+  ['imp gal', 'imp fl oz'],
+  ['imp qt', 'imp fl oz'],
+  ['imp pt', 'imp fl oz'],
+]);
 
 function ownIfFamily(own: UnitId, wanted: UnitId): UnitId {
   return sameFamily(own, wanted) ? own : wanted;

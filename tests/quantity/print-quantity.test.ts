@@ -51,7 +51,7 @@ describe('printing', () => {
     ['30 min', '30 min'],
     ['50 %', '50 %'],
     ['1500 r/min', '1500 r/min'],
-    ['250 mL', '250 mL (0.264 US qt)'],
+    ['250 mL', '250 mL (8.45 US fl oz)'],
     ['5 thou', '0.13 mm (5 thou)'],
   ])('%s by the default policy is %s', (text, wanted) => {
     expect(byDefault(text)).toBe(wanted);
@@ -99,4 +99,13 @@ describe("a manual's unit policy", () => {
       'The unit "KM/H" for speed is understood; the standard spelling is "km/h".',
     ]);
   });
+});
+
+// 20 g / 28.349523125 g = 0.705 oz; 5 mL / 29.5735295625 mL = 0.169 US fl oz (factors of NIST SP 811, App. B.8).
+test.each([
+  ['20 g', '20 g (0.71 oz)'],
+  ['5 mL', '5 mL (0.17 US fl oz)'],
+  ['2 kg', '2 kg (4.4 lb)'],
+])('%s in the small unit of the second system', (text, printed) => {
+  expect(byDefault(text)).toBe(printed);
 });

@@ -42,6 +42,7 @@ const report: Report = {
       },
     },
   ],
+  waivers: [],
   summary: { error: 1, warning: 0, note: 0, waived: 0 },
 };
 
