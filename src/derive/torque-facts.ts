@@ -1,0 +1,81 @@
+import type { LinkedProcedure } from '../link/index.ts';
+import type { Action, Block, TorqueBlock, When } from '../syntax/index.ts';
+import { instancesMeant, instancesOf, piecesAtEach } from './instances.ts';
+import { isTorqued, type Torqued } from './items-with-figures.ts';
+
+export interface TorqueFact {
+  readonly item: Torqued;
+  /** Pieces, at each instance where there are instances. */
+  readonly count: number;
+  /** Where they are: left, right. */
+  readonly instances: readonly string[];
+  /** True where the step does not tighten it, but checks that it is tight. */
+  readonly isCheck: boolean;
+  /** True where the block form asks for a record of each stage. */
+  readonly isRecorded: boolean;
+  readonly when: When | undefined;
+}
+
+/** The torques that some actions of a step and the blocks in it ask for, each item once. */
+export function torqueFacts(
+  actions: readonly Action[],
+  blocks: readonly Block[],
+  one: LinkedProcedure,
+): TorqueFact[] {
+  const shown = blocks.filter((block) => block.type === 'torque');
+  const recorded = new Map<string, TorqueBlock>(shown.map((block) => [block.item.id, block]));
+  const facts = new Map<string, TorqueFact>();
+  for (const action of actions) {
+    const item = one.item(action.item);
+    if (action.verb !== 'torque' || !isTorqued(item)) continue;
+    const before = facts.get(item.id);
+    const isRecorded = recorded.has(item.id);
+    const when = before ? undefined : action.when;
+    facts.set(item.id, {
+      item,
+      ...amountOf(action, item, before),
+      isCheck: false,
+      isRecorded,
+      when,
+    });
+  }
+  for (const block of shown) {
+    const item = one.item(block.item);
+    if (!isTorqued(item) || facts.has(item.id)) continue;
+    facts.set(item.id, shownTorque(item, block));
+  }
+  for (const action of actions) {
+    const item = one.item(action.item);
+    if (action.verb !== 'check' || action.value !== undefined) continue;
+    if (!isTorqued(item) || facts.has(item.id)) continue;
+    const { when } = action;
+    facts.set(item.id, { item, ...amountOf(action, item), isCheck: true, isRecorded: false, when });
+  }
+  return [...facts.values()];
+}
+
+/** What a torque block shows where no action of the step speaks of the item. */
+export function shownTorque(item: Torqued, { when }: TorqueBlock): TorqueFact {
+  const amount = { count: piecesAtEach(item), instances: instancesOf(item) };
+  return { item, ...amount, isCheck: false, isRecorded: true, when };
+}
+
+/** What an action adds to those before it: further instances, or further pieces at the same ones. */
+function amountOf(
+  action: Action,
+  item: Torqued,
+  before?: TorqueFact,
+): Pick<TorqueFact, 'count' | 'instances'> {
+  const all = piecesAtEach(item);
+  const asked = Math.min(all, action.qty?.count ?? all);
+  const meant = instancesMeant(action, item);
+  if (before === undefined) return { count: asked, instances: meant };
+  const known = new Set(before.instances);
+  const isElsewhere = meant.length > 0 && meant.every((instance) => !known.has(instance));
+  return {
+    count: isElsewhere ? Math.max(before.count, asked) : Math.min(all, before.count + asked),
+    instances: instancesOf(item).filter(
+      (instance) => known.has(instance) || meant.includes(instance),
+    ),
+  };
+}

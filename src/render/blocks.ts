@@ -1,0 +1,116 @@
+import type { Element, ElementContent } from 'hast';
+import { h } from 'hastscript';
+import { isTorqued, shownFluid, shownTorque } from '../derive/index.ts';
+import type {
+  Block,
+  Branch,
+  FigureBlock,
+  FluidBlock,
+  HazardPanel,
+  Repeat,
+  TorqueBlock,
+} from '../syntax/index.ts';
+import { fluidBox } from './fluid-box.ts';
+import { hazardPanel } from './hazard-panel.ts';
+import { pictureAddress } from './link-address.ts';
+import { neededSteps } from './needed-steps.ts';
+import { onlyFor } from './only-for.ts';
+import { prose } from './prose.ts';
+import { referenceBlock } from './reference-block.ts';
+import { reverseBlock } from './reverse-block.ts';
+import type { SheetContext } from './sheet-context.ts';
+import { jobList, stepList } from './step-list.ts';
+import { torqueBox } from './torque-box.ts';
+
+/** Blocks of the language in order of reading. Hazards right before steps move into the first step's row. */
+export function blocksMarkup(blocks: readonly Block[], context: SheetContext): ElementContent[] {
+  const content: ElementContent[] = [];
+  let hazards: HazardPanel[] = [];
+  const panels = (): Element[] => hazards.map((panel) => hazardPanel(panel, context));
+  for (const block of blocks) {
+    if (block.type === 'hazard') {
+      hazards.push(block);
+      continue;
+    }
+    const isJob = block.type === 'perform' || block.type === 'reverse';
+    if (block.type === 'steps') content.push(stepList(block, hazards, context));
+    else if (isJob && context.numbers.of(block) !== undefined) {
+      content.push(jobList(block, hazards, context));
+    } else content.push(...panels(), ...blockMarkup(block, context));
+    hazards = [];
+  }
+  return [...content, ...panels()];
+}
+
+function blockMarkup(
+  block: Exclude<Block, { type: 'steps' | 'hazard' }>,
+  context: SheetContext,
+): ElementContent[] {
+  switch (block.type) {
+    case 'prose':
+      return prose([block.node], context);
+    case 'perform':
+      return [referenceBlock(block, context)];
+    case 'reverse':
+      return [reverseBlock(block, context)];
+    case 'torque':
+    case 'fluid':
+      return [...boxInPlace(block, context), ...context.blocks(block.blocks)];
+    case 'needs':
+      return [
+        h('div.needed', [...neededSteps(block.steps, context), ...context.blocks(block.blocks)]),
+      ];
+    case 'figure':
+      return [figure(block, context)];
+    case 'guarded':
+      return [h('div.guarded', [...onlyFor(block.when, context), ...context.blocks(block.blocks)])];
+    case 'repeat':
+      return [repeat(block, context)];
+    case 'branch':
+      return [branch(block, context)];
+  }
+}
+
+/** The box of a block that stands in no step, and so in no step's margin. */
+function boxInPlace(block: TorqueBlock | FluidBlock, context: SheetContext): Element[] {
+  if (context.inSteps.has(block)) return [];
+  const item = context.one.item(block.item);
+  if (block.type === 'torque') {
+    return isTorqued(item) ? [torqueBox(shownTorque(item, block), context)] : [];
+  }
+  return item?.kind === 'circuit' ? [fluidBox(shownFluid(item, block), context)] : [];
+}
+
+function repeat(block: Repeat, context: SheetContext): Element {
+  const id = context.freshId('repeat');
+  const words = block.phrasing.length > 0 ? prose(block.phrasing, context) : [block.until.text];
+  return h('div.branch', [
+    h('div.way', { role: 'group', ariaLabelledBy: [id] }, [
+      h('p.condition', { id }, ['Repeat ', ...words, ':']),
+      ...context.blocks(block.blocks),
+    ]),
+  ]);
+}
+
+function branch(block: Branch, context: SheetContext): Element {
+  const ways = block.ways.map((way, i) => {
+    const id = context.freshId('way');
+    const words = way.phrasing.length > 0 ? prose(way.phrasing, context) : [way.label];
+    const lead = block.optional ? 'If ' : i === 0 ? 'Either, if ' : 'Or, if ';
+    return h('div.way', { role: 'group', ariaLabelledBy: [id] }, [
+      h('p.condition', { id }, [lead, ...words, ':']),
+      ...context.blocks(way.blocks),
+    ]);
+  });
+  return h('div.branch', ways);
+}
+
+function figure(block: FigureBlock, context: SheetContext): Element {
+  const src = pictureAddress(block.src.text, context);
+  const alt = block.alt ?? '';
+  const caption = context.blocks(block.blocks);
+  return h('figure', [
+    src === undefined ? h('p', alt) : h('img', { src, alt, loading: 'lazy' }),
+    ...(caption.length === 0 ? [] : [h('figcaption', caption)]),
+  ]);
+}
