@@ -1,0 +1,21 @@
+/**
+ * The way from one page of the site to another, such that it also works in a folder opened from disk:
+ * `relativeLink('/sheets/make-safe/', 'machines/press/#lid')` is `../../machines/press/index.html#lid`.
+ *
+ * @param from path of the page that holds the link, with a leading and a trailing slash
+ * @param href path of the target from the site's root, without a leading slash
+ */
+export function relativeLink(from: string, href: string): string {
+  const hash = href.indexOf('#');
+  const path = hash < 0 ? href : href.slice(0, hash);
+  const fragment = hash < 0 ? '' : href.slice(hash);
+  const file = path === '' || path.endsWith('/') ? `${path}index.html` : path;
+  if (fragment !== '' && `/${file}` === `${from}index.html`) return fragment;
+  return `${upToRoot(from)}${file}${fragment}`;
+}
+
+/** As many `../` as lead from a page to the site's root; `./` at the root itself. */
+export function upToRoot(from: string): string {
+  const depth = from.split('/').filter((part) => part !== '').length;
+  return depth === 0 ? './' : '../'.repeat(depth);
+}

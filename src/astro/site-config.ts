@@ -1,0 +1,21 @@
+import type { AstroUserConfig } from 'astro';
+import type { Book } from '../render/index.ts';
+import { tallybolt } from './tallybolt.ts';
+
+/**
+ * How Astro builds the site, whoever starts it: plain static pages in folders, every style and script
+ * in a file of its own (the pages forbid inline ones).
+ */
+export function siteConfig(book: Book): AstroUserConfig {
+  return {
+    srcDir: './site',
+    publicDir: './site/public',
+    output: 'static',
+    trailingSlash: 'always',
+    compressHTML: true,
+    devToolbar: { enabled: false },
+    build: { format: 'directory', assets: 'assets', inlineStylesheets: 'never' },
+    integrations: [tallybolt({ book })],
+    vite: { build: { assetsInlineLimit: 0 } },
+  };
+}
