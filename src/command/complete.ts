@@ -1,0 +1,56 @@
+import { join } from 'node:path';
+import { createTwoFilesPatch } from 'diff';
+import writeFileAtomic from 'write-file-atomic';
+import { applyEdits } from '../report/index.ts';
+import { Completer } from '../reverse/index.ts';
+import { nearest } from '../source/index.ts';
+import { CannotRun } from './cannot-run.ts';
+import { checkFolder } from './check-folder.ts';
+import type { ExitCode } from './exit-code.ts';
+import { reasonOf } from './reason-of.ts';
+import { say } from './terminal.ts';
+
+export interface CompleteOptions {
+  /** Folder of the manual. */
+  readonly in: string;
+  /** Print what would change, and change nothing. */
+  readonly dryRun: boolean;
+}
+
+/** Writes the steps that a procedure lacks before everything is home. 0 nothing lacks, 1 steps were missing. */
+export async function completeCommand(id: string, options: CompleteOptions): Promise<ExitCode> {
+  const checked = await checkFolder(options.in);
+  const one = checked.linked.procedures.get(id);
+  if (one === undefined) {
+    const near = nearest(id, checked.linked.procedures.keys());
+    const advice =
+      near === undefined
+        ? 'Its id stands after `procedure:` in its file.'
+        : `Did you mean ${near}?`;
+    throw new CannotRun(`There is no procedure ${id} in ${options.in}.`, advice);
+  }
+  const completion = new Completer(checked.linked).complete(id);
+  if (completion === undefined) {
+    say(`${one.procedure.front.title}: no step is missing to bring everything home.`);
+    return 0;
+  }
+  const { file, text } = { file: one.procedure.file, text: one.procedure.text };
+  const complete = applyEdits(text, completion.edits);
+  say(createTwoFilesPatch(file, file, text, complete, 'as it is', 'completed', { context: 2 }));
+  const steps = `${completion.steps.length} ${completion.steps.length === 1 ? 'step' : 'steps'}`;
+  if (options.dryRun) say(`${steps} would be written. Without --dry-run they are.`);
+  else {
+    await write(join(checked.folder, file), complete);
+    say(`${steps} written to ${file}. Read them, and run \`tallybolt inspect\` again.`);
+  }
+  return 1;
+}
+
+/** Through a temporary file and a rename, so that the writer's file is always whole. */
+async function write(path: string, text: string): Promise<void> {
+  try {
+    await writeFileAtomic(path, text);
+  } catch (error) {
+    throw new CannotRun(`${path} cannot be written: ${reasonOf(error)}.`, 'Nothing was changed.');
+  }
+}

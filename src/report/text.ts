@@ -1,0 +1,72 @@
+import type { Finding } from '../../schemas/finding.ts';
+import type { Report } from '../../schemas/report.ts';
+import { excerptOf, type Mark } from './excerpt.ts';
+import { noPaint, type Paint } from './paint.ts';
+import { printable } from './printable.ts';
+
+/** The report for people: each finding with the author's lines, marks under them, and what to do. */
+export function reportAsText(
+  report: Report,
+  textOf: (file: string) => string,
+  paint: Paint = noPaint,
+): string {
+  const lines = new Map<string, readonly string[]>();
+  const linesOf = (file: string): readonly string[] => {
+    let found = lines.get(file);
+    if (found === undefined) {
+      found = textOf(file).split('\n');
+      lines.set(file, found);
+    }
+    return found;
+  };
+  const blocks = report.findings.map((finding) => findingAsText(finding, linesOf, paint));
+  return [...blocks, summaryAsText(report) + waiversAsText(report, paint)].join('\n');
+}
+
+/** What waivers let pass, and why; nothing where there are none. */
+function waiversAsText({ waivers }: Report, paint: Paint): string {
+  if (waivers.length === 0) return '';
+  const lines = waivers.map(({ file, start, rule, item, until, reason, waived }) => {
+    const about = item === undefined ? '' : ` of ${item}`;
+    const last = until === undefined ? '' : ` until ${until}`;
+    const place = paint.strong(`${file}:${start.line}:${start.column}`);
+    const why = reason === '' ? 'no reason is given' : printable(reason);
+    return `  ${place}  ${counted(waived.length, 'finding')} by ${paint.faint(rule)}${about}${last}: ${why}`;
+  });
+  return ['', 'Waived:', ...lines, ''].join('\n');
+}
+
+/** One line: how much was checked and what was found. */
+export function summaryAsText({ manual, summary }: Report): string {
+  const checked = `${counted(manual.procedures, 'procedure')}, ${counted(manual.steps, 'step')}, ${counted(manual.actions, 'action')}`;
+  const found = [
+    summary.error > 0 ? counted(summary.error, 'error') : '',
+    summary.warning > 0 ? counted(summary.warning, 'warning') : '',
+    summary.note > 0 ? counted(summary.note, 'note') : '',
+  ].filter(Boolean);
+  const passed = summary.waived > 0 ? `, ${summary.waived} waived` : '';
+  const verdict = (found.length > 0 ? found.join(', ') : 'everything balances') + passed;
+  return `${printable(manual.title)}: ${checked} checked; ${verdict}.\n`;
+}
+
+function findingAsText(
+  finding: Finding,
+  linesOf: (file: string) => readonly string[],
+  paint: Paint,
+): string {
+  const { file, start, level, rule } = finding;
+  const when = finding.when === undefined ? '' : ` (when ${printable(finding.when)})`;
+  const head = `${paint.strong(`${printable(file)}:${start.line}:${start.column}`)}  ${paint.level[level](level)}  ${paint.faint(rule)}`;
+  const marks: Mark[] = [
+    { place: finding, label: '', sign: '^' },
+    ...finding.related.map(
+      (related): Mark => ({ place: related, label: related.label, sign: '-' }),
+    ),
+  ];
+  const help =
+    finding.help === undefined ? [] : [`  ${paint.strong('do:')} ${printable(finding.help)}`];
+  const excerpt = excerptOf(marks, linesOf, file, level, paint);
+  return [head, `  ${printable(finding.message)}${when}`, ...excerpt, ...help, ''].join('\n');
+}
+
+const counted = (n: number, noun: string): string => `${n} ${noun}${n === 1 ? '' : 's'}`;
