@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { createTwoFilesPatch } from 'diff';
 import writeFileAtomic from 'write-file-atomic';
+import type { Edit } from '../../schemas/finding.ts';
 import { applyEdits } from '../report/index.ts';
 import { Completer } from '../reverse/index.ts';
 import { nearest } from '../source/index.ts';
@@ -35,7 +36,7 @@ export async function completeCommand(id: string, options: CompleteOptions): Pro
     return 0;
   }
   const { file, text } = { file: one.procedure.file, text: one.procedure.text };
-  const complete = applyEdits(text, completion.edits);
+  const complete = applyEdits(text, withLineEndsOf(text, completion.edits));
   say(createTwoFilesPatch(file, file, text, complete, 'as it is', 'completed', { context: 2 }));
   const steps = `${completion.steps.length} ${completion.steps.length === 1 ? 'step' : 'steps'}`;
   if (options.dryRun) say(`${steps} would be written. Without --dry-run they are.`);
@@ -44,6 +45,12 @@ export async function completeCommand(id: string, options: CompleteOptions): Pro
     say(`${steps} written to ${file}. Read them, and run \`tallybolt inspect\` again.`);
   }
   return 1;
+}
+
+/** Edits have \n; a file of CRLF stays one. */
+function withLineEndsOf(text: string, edits: readonly Edit[]): readonly Edit[] {
+  if (!text.includes('\r\n')) return edits;
+  return edits.map((edit) => ({ ...edit, text: edit.text.replaceAll(/\r?\n/g, '\r\n') }));
 }
 
 /** Through a temporary file and a rename, so that the writer's file is always whole. */

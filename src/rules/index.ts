@@ -1,3 +1,4 @@
+export { type Found, findAll } from './find-all.ts';
 export { makeExamined } from './make-examined.ts';
 export { type Example, type ExampleFile, type Mark, readExample } from './read-example.ts';
 export { type RulePage, readPage } from './read-page.ts';

@@ -1,23 +1,35 @@
 import type { LinkedManual } from '../link/index.ts';
+import { Completer } from '../reverse/index.ts';
 import { comparePlaces, locator, type ManualFiles } from '../source/index.ts';
 import type { Examined, Fact } from './rule.ts';
+import { rules } from './rules.ts';
 
 /** What rules look at, from what the rooms before have found. */
 export function makeExamined(
   linked: LinkedManual,
   facts: readonly Fact[],
   files: ManualFiles,
+  expanded: LinkedManual = linked,
 ): Examined {
   const texts = new Map(files.texts.map(({ path, text }) => [path, text]));
   const inOrder = [...facts, ...unreadable(facts, files)].toSorted((a, b) =>
     comparePlaces(a.place, b.place),
   );
+  const completer = new Completer(expanded);
   return {
     linked,
-    facts: <K extends Fact['kind']>(...kinds: readonly K[]) =>
-      inOrder.filter((fact): fact is Extract<Fact, { kind: K }> => isOneOf(kinds, fact.kind)),
+    expanded,
+    completion: (procedure, item) => completer.complete(procedure, item)?.edits,
+    ruleIds: rules.map(({ id }) => id),
+    facts: factsAmong(inOrder),
     text: (file) => texts.get(file) ?? '',
   };
+}
+
+/** Gives out facts by their kinds. */
+export function factsAmong(facts: readonly Fact[]): Examined['facts'] {
+  return <K extends Fact['kind']>(...kinds: readonly K[]) =>
+    facts.filter((fact): fact is Extract<Fact, { kind: K }> => isOneOf(kinds, fact.kind));
 }
 
 /** Files that could not be read, each told once. */

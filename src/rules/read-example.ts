@@ -21,6 +21,8 @@ export interface Example {
   readonly source: string;
   readonly files: readonly ExampleFile[];
   readonly marks: readonly Mark[];
+  /** The day on which it is checked, YYYY-MM-DD; without it nothing expires. */
+  readonly today: string | undefined;
 }
 
 /** A file that is being read; `last` is the line that a mark would stand under, counted from 1. */
@@ -39,18 +41,25 @@ const opened = (path: string, unreadable: string | undefined): Open => ({
 });
 
 const heading = /^=== (\S+)(?: unreadable: (.+))?$/;
+const day = /^=== today (\d{4}-\d{2}-\d{2})$/;
 const repeat = /^=== repeat (\d{1,5}): (.*)$/;
 const caret = /^( *)(\^+) ([a-z][a-z-]*)(?:: (.+))?$/;
 
 /**
  * Reads an example. `=== path` starts a file; without one, all is `procedures/example.md`. A line of carets marks the
- * line above it, and is not part of the file. `=== repeat 9: text` stands for nine such lines,
+ * line above it, and is not part of the file. `=== today 2027-03-31` is the day of the check. `=== repeat 9: text` stands for nine such lines,
  * of which a mark below it means the first. A manual.yaml is supplied where there is none.
  */
 export function readExample(source: string): Example {
   const files: Open[] = [];
   const marks: Mark[] = [];
+  let today: string | undefined;
   for (const line of source.replace(/\n$/, '').split('\n')) {
+    const date = day.exec(line)?.[1];
+    if (date !== undefined) {
+      today = date;
+      continue;
+    }
     const start = heading.exec(line);
     if (start?.[1] !== undefined) {
       files.push(opened(start[1], start[2]));
@@ -76,7 +85,7 @@ export function readExample(source: string): Example {
     text: lines.map((line) => `${line}\n`).join(''),
     unreadable,
   }));
-  return { source, files: withManual(read), marks };
+  return { source, files: withManual(read), marks, today };
 }
 
 function markOn(line: string, file: string, at: number): Mark | undefined {

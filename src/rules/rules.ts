@@ -25,10 +25,16 @@ import { rule as emptyManual } from './form/empty-manual.ts';
 import { rule as fileUnreadable } from './form/file-unreadable.ts';
 import { rule as frontMatterMissing } from './form/front-matter-missing.ts';
 import { rule as rawHtml } from './form/raw-html.ts';
+import { rule as reverseEmpty } from './form/reverse-empty.ts';
+import { rule as reverseOfLater } from './form/reverse-of-later.ts';
 import { rule as sectionTwice } from './form/section-twice.ts';
 import { rule as tooDeep } from './form/too-deep.ts';
 import { rule as tooLarge } from './form/too-large.ts';
 import { rule as variantsWrong } from './form/variants-wrong.ts';
+import { rule as waiverExpired } from './form/waiver-expired.ts';
+import { rule as waiverReason } from './form/waiver-reason.ts';
+import { rule as waiverUnknownRule } from './form/waiver-unknown-rule.ts';
+import { rule as waiverUnused } from './form/waiver-unused.ts';
 import { rule as yamlBroken } from './form/yaml-broken.ts';
 import { rule as yamlShape } from './form/yaml-shape.ts';
 import { rule as brokenLink } from './links/broken-link.ts';
@@ -75,9 +81,15 @@ import { rule as unitSpelling } from './values/unit-spelling.ts';
 import { rule as unitUnknown } from './values/unit-unknown.ts';
 import { rule as unitsMixed } from './values/units-mixed.ts';
 import { rule as actionInHazard } from './words/action-in-hazard.ts';
+import { rule as countInWords } from './words/count-in-words.ts';
+import { rule as notImperative } from './words/not-imperative.ts';
+import { rule as reverseAsks } from './words/reverse-asks.ts';
 import { rule as reverseOrder } from './words/reverse-order.ts';
+import { rule as sentenceTooLong } from './words/sentence-too-long.ts';
+import { rule as severalActions } from './words/several-actions.ts';
 import { rule as untrackedAction } from './words/untracked-action.ts';
 import { rule as vagueTorque } from './words/vague-torque.ts';
+import { rule as verbDiffers } from './words/verb-differs.ts';
 
 /** All rules, by family. */
 export const rules: readonly Rule[] = [
@@ -89,10 +101,16 @@ export const rules: readonly Rule[] = [
   fileUnreadable,
   frontMatterMissing,
   rawHtml,
+  reverseEmpty,
+  reverseOfLater,
   sectionTwice,
   tooDeep,
   tooLarge,
   variantsWrong,
+  waiverExpired,
+  waiverReason,
+  waiverUnknownRule,
+  waiverUnused,
   yamlBroken,
   yamlShape,
   brokenLink,
@@ -157,7 +175,13 @@ export const rules: readonly Rule[] = [
   unitUnknown,
   unitsMixed,
   actionInHazard,
+  countInWords,
+  notImperative,
   reverseOrder,
+  reverseAsks,
+  sentenceTooLong,
+  severalActions,
   untrackedAction,
   vagueTorque,
+  verbDiffers,
 ];

@@ -20,7 +20,12 @@ export function runRules(
       finding(rule, level, draft, draft.procedure ?? procedures.get(draft.place.file)),
     );
   });
-  return distinct(findings.toSorted(compare));
+  return distinct(inOrder(findings));
+}
+
+/** Findings by place, then rule, then message. */
+export function inOrder(findings: readonly Finding[]): Finding[] {
+  return findings.toSorted(compare);
 }
 
 function levelOf(rule: Rule, levels: ManualSettings['rules']): Level | undefined {

@@ -16,8 +16,10 @@ export function filesOf(files: readonly ExampleFile[]): ManualFiles {
 }
 
 export function findingsOf(example: Example): readonly Finding[] {
-  return inspect(filesOf(example.files), 'test').report.findings;
+  return inspect(filesOf(example.files), 'test', dayOf(example)).report.findings;
 }
+
+const dayOf = ({ today }: Example): { today?: string } => (today === undefined ? {} : { today });
 
 /** A finding as an example marks it. A place without width still needs one caret. */
 export function markOf(finding: Finding, example: Example): Mark {

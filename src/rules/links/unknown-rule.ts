@@ -1,7 +1,6 @@
 import type { Place } from '../../../schemas/finding.ts';
 import { locator, nearest } from '../../source/index.ts';
 import type { Draft, Examined, Rule } from '../rule.ts';
-import { rules } from '../rules.ts';
 import { replaceWord } from '../telling/replace-word.ts';
 import { unchangeable } from '../unchangeable.ts';
 import { code } from '../wording/lists.ts';
@@ -11,7 +10,7 @@ export const rule: Rule = {
   family: 'links',
   level: 'warning',
   *check(examined): Generator<Draft> {
-    const known = rules.map(({ id }) => id);
+    const known = examined.ruleIds;
     for (const id of Object.keys(examined.linked.manual.settings.rules)) {
       const place = keyPlace(examined, id);
       if (unchangeable.has(id)) {

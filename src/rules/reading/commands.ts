@@ -53,20 +53,28 @@ function goesOn(before: string, words: string): boolean {
 
 /** Every way to read the words at a place as a command, likeliest first. */
 function commandsAt(sentence: string, at: number): Command[] {
-  return workVerbs.flatMap((verb) => {
-    const found = new RegExp(`${verb.words}\\b`, 'iy');
-    found.lastIndex = at;
-    const match = found.exec(sentence);
+  anyVerb.lastIndex = at;
+  if (!anyVerb.test(sentence)) return [];
+  return patterns.flatMap(({ verb, words, particle }) => {
+    words.lastIndex = at;
+    const match = words.exec(sentence);
     if (match === null) return [];
     const end = at + match[0].length;
     const object = clauseFrom(sentence.slice(end));
-    if (verb.particle !== undefined && !particleIn(object, verb.particle)) return [];
-    return [{ verb, start: at, end, object }];
+    return particle?.test(object) === false ? [] : [{ verb, start: at, end, object }];
   });
 }
 
-const particleIn = (object: string, particle: string): boolean =>
-  new RegExp(`^\\s+(?:[\\p{L}\\p{N}-]+\\s+){1,5}${particle}\\b`, 'iu').test(object);
+const anyVerb = new RegExp(`(?:${workVerbs.map(({ words }) => words).join('|')})\\b`, 'iy');
+
+const patterns = workVerbs.map((verb) => ({
+  verb,
+  words: new RegExp(`${verb.words}\\b`, 'iy'),
+  particle:
+    verb.particle === undefined
+      ? undefined
+      : new RegExp(`^\\s+(?:[\\p{L}\\p{N}-]+\\s+){1,5}${verb.particle}\\b`, 'iu'),
+}));
 
 /** To the next sign, or to a joining word that another command may follow. */
 function clauseFrom(rest: string): string {

@@ -1,6 +1,7 @@
-import type { Hazard, Item } from '../../catalogue/index.ts';
+import type { Catalogue, Hazard, Item } from '../../catalogue/index.ts';
 import { allBlocks, type LinkedManual, type LinkedProcedure } from '../../link/index.ts';
 import type { Action, Block, HazardPanel, Step } from '../../syntax/index.ts';
+import { onceFor } from './once-for.ts';
 
 /** A panel, an action or a perform, in order of reading, with the innermost step that it stands in. */
 export type Event = { readonly step: Step | undefined } & (
@@ -48,17 +49,20 @@ function* eventsOf(blocks: readonly Block[], step: Step | undefined): Generator<
 export function raisedBy(action: Action, { catalogue }: LinkedProcedure): Hazard[] {
   const item = catalogue.items.get(action.item.id);
   const own = item === undefined || item.kind === 'hazard' ? [] : item.hazards;
-  return [...catalogue.items.values()].filter(
-    (entry): entry is Hazard =>
-      entry.kind === 'hazard' &&
-      (own.includes(entry.id) ||
-        entry.raisedBy.some(
-          (raised) =>
-            raised.item === action.item.id &&
-            (raised.verb === undefined || raised.verb === action.verb),
-        )),
+  return hazardsOf(catalogue).filter(
+    (hazard) =>
+      own.includes(hazard.id) ||
+      hazard.raisedBy.some(
+        (raised) =>
+          raised.item === action.item.id &&
+          (raised.verb === undefined || raised.verb === action.verb),
+      ),
   );
 }
+
+const hazardsOf = onceFor(({ items }: Catalogue) =>
+  [...items.values()].filter((item): item is Hazard => item.kind === 'hazard'),
+);
 
 /** Whether a panel tells of a hazard: by its id, or in the same words. */
 export function tellsOf(panel: HazardPanel, hazard: Hazard, owner: LinkedProcedure): boolean {

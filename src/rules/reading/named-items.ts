@@ -1,6 +1,7 @@
 import type { Catalogue, Item } from '../../catalogue/index.ts';
 import { allActions, allBlocks, allSteps, type LinkedProcedure } from '../../link/index.ts';
 import type { Block } from '../../syntax/index.ts';
+import { onceFor } from './once-for.ts';
 
 /** Ids of the items that a procedure names anywhere, each as often as it is named. */
 function* idsNamedBy({ procedure }: LinkedProcedure): Generator<string> {
@@ -71,13 +72,26 @@ export function namedItems(procedures: Iterable<LinkedProcedure>): ReadonlySet<I
 export function partakers(procedures: Iterable<LinkedProcedure>): ReadonlySet<Item> {
   const found = new Set<Item>();
   for (const one of procedures) {
-    const worked = new Set(idsNamedBy(one));
-    for (const item of one.catalogue.items.values()) {
-      if (idsNamedIn(item).some((id) => worked.has(id))) found.add(item);
+    const naming = namingIn(one.catalogue);
+    for (const id of new Set(idsNamedBy(one))) {
+      for (const item of naming.get(id) ?? []) found.add(item);
     }
   }
   return found;
 }
+
+/** The entries of a catalogue that name an id, by id. */
+const namingIn = onceFor(({ items }: Catalogue): ReadonlyMap<string, readonly Item[]> => {
+  const naming = new Map<string, Item[]>();
+  for (const item of items.values()) {
+    for (const id of idsNamedIn(item)) {
+      const others = naming.get(id);
+      if (others === undefined) naming.set(id, [item]);
+      else others.push(item);
+    }
+  }
+  return naming;
+});
 
 function add(named: Set<Item>, catalogue: Catalogue, id: string): void {
   const item = catalogue.items.get(id);

@@ -8,6 +8,7 @@ import {
 } from '../../quantity/index.ts';
 import { locator, placeWithin } from '../../source/index.ts';
 import type { Examined } from '../rule.ts';
+import { onceFor } from './once-for.ts';
 import { blanked, type RunningText, runningTexts } from './running-text.ts';
 import { writtenValues } from './written-values.ts';
 
@@ -19,7 +20,12 @@ export interface ToldProblem {
   readonly procedure: string | undefined;
 }
 
-export function* quantityProblems(examined: Examined): Generator<ToldProblem> {
+/** All of a manual, found once for all rules. */
+export const quantityProblems: (examined: Examined) => readonly ToldProblem[] = onceFor(
+  (examined) => [...problemsIn(examined)],
+);
+
+function* problemsIn(examined: Examined): Generator<ToldProblem> {
   for (const { place, written, problem } of examined.facts('quantity-wrong')) {
     yield { place, written, problem, procedure: undefined };
   }
@@ -45,17 +51,20 @@ export function* quantityProblems(examined: Examined): Generator<ToldProblem> {
 }
 
 /** The quantities in all prose of a procedure; what stands in code is passed over. */
-export function* quantitiesInProse({
-  procedure,
-}: LinkedProcedure): Generator<{ text: RunningText; found: FoundQuantity }> {
-  const source = locator(procedure.file, procedure.text);
-  for (const block of allBlocks(procedure)) {
-    if (block.type !== 'prose') continue;
-    for (const text of runningTexts(block, source)) {
-      for (const found of findQuantities(withoutCode(text))) yield { text, found };
-    }
-  }
+export const quantitiesInProse: (one: LinkedProcedure) => readonly QuantityInProse[] = onceFor(
+  (one) =>
+    [...allBlocks(one.procedure)].flatMap((block) =>
+      block.type === 'prose' ? runningTexts(block, one).flatMap(quantitiesIn) : [],
+    ),
+);
+
+interface QuantityInProse {
+  readonly text: RunningText;
+  readonly found: FoundQuantity;
 }
+
+const quantitiesIn = (text: RunningText): QuantityInProse[] =>
+  findQuantities(withoutCode(text)).map((found) => ({ text, found }));
 
 function withoutCode({ text, stretches }: RunningText): string {
   return blanked(

@@ -1,7 +1,9 @@
 import type { Nodes } from 'mdast';
 import type { Place } from '../../../schemas/finding.ts';
-import type { Locator } from '../../source/index.ts';
-import type { Action, Prose } from '../../syntax/index.ts';
+import type { LinkedProcedure } from '../../link/index.ts';
+import { type Locator, locator } from '../../source/index.ts';
+import type { Action, Procedure, Prose } from '../../syntax/index.ts';
+import { onceFor } from './once-for.ts';
 import { offsetsOf } from './text-offsets.ts';
 
 /** A stretch of a running text that is not plain words. Offsets count in the running text. */
@@ -22,8 +24,19 @@ export interface RunningText {
 /** What stands in the running text for something that has no words of its own. */
 export const blank = '\uFFFC';
 
-/** The running texts of a piece of prose, in order of reading. */
-export function runningTexts(prose: Prose, source: Locator): RunningText[] {
+/** The running texts of a piece of prose of a procedure, in order of reading. Made once for all rules. */
+export function runningTexts(prose: Prose, { procedure }: LinkedProcedure): readonly RunningText[] {
+  const known = made.get(prose);
+  if (known !== undefined) return known;
+  const texts = textsOf(prose, sourceOf(procedure));
+  made.set(prose, texts);
+  return texts;
+}
+
+const made = new WeakMap<Prose, readonly RunningText[]>();
+const sourceOf = onceFor(({ file, text }: Procedure) => locator(file, text));
+
+function textsOf(prose: Prose, source: Locator): RunningText[] {
   const actions = new Map<Nodes, Action>();
   for (const action of prose.actions)
     if (action.node !== undefined) actions.set(action.node, action);
@@ -39,35 +52,48 @@ function textBlocks(node: Nodes): Nodes[] {
 
 function collect(block: Nodes, actions: ReadonlyMap<Nodes, Action>, source: Locator): RunningText {
   let text = '';
-  const offsets: number[] = [];
+  const pieces: Piece[] = [];
   const stretches: Stretch[] = [];
-  const add = (words: string, at: readonly number[]): void => {
+  const add = (words: string, from: number, isText: boolean): void => {
     text += words;
-    for (const offset of at) offsets.push(offset);
+    pieces.push({ words, from, isText });
   };
   const visit = (node: Nodes): void => {
     const start = text.length;
     const from = node.position?.start.offset ?? 0;
     const kind = kindOf(node, actions);
-    if (node.type === 'text') add(node.value, offsetsOf(node.value, source.text, from));
-    else if (node.type === 'break') add(' ', [from]);
+    if (node.type === 'text') add(node.value, from, true);
+    else if (node.type === 'break') add(' ', from, false);
     else if ('children' in node && node.children.length > 0)
       for (const child of node.children) visit(child);
-    else add(blank, [from]);
+    else add(blank, from, false);
     if (kind !== undefined)
       stretches.push({ start, end: text.length, kind, action: actions.get(node) });
   };
   if ('children' in block) for (const child of block.children) visit(child);
+  let offsets: readonly number[] | undefined;
   return {
     text,
     stretches,
     placeOf: (start, end) => {
+      offsets ??= pieces.flatMap((piece) => offsetsIn(piece, source));
       const from = offsets[start] ?? block.position?.start.offset ?? 0;
       const to = end > start ? (offsets[end - 1] ?? from) + 1 : from;
       return source.place(from, to);
     },
   };
 }
+
+/** Words as they are read, and where they begin in the file. */
+interface Piece {
+  readonly words: string;
+  readonly from: number;
+  /** False where one letter stands for something else. */
+  readonly isText: boolean;
+}
+
+const offsetsIn = ({ words, from, isText }: Piece, source: Locator): readonly number[] =>
+  isText ? offsetsOf(words, source.text, from) : [from];
 
 function kindOf(node: Nodes, actions: ReadonlyMap<Nodes, Action>): Stretch['kind'] | undefined {
   if (actions.has(node)) return 'action';

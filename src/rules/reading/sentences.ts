@@ -1,3 +1,6 @@
+import { onceFor } from './once-for.ts';
+import type { RunningText } from './running-text.ts';
+
 /** A sentence of a running text: offsets, end not included. */
 export interface Sentence {
   readonly start: number;
@@ -10,6 +13,11 @@ const shortened =
 
 /** Nobody reads a sentence longer than this; what has no end is not taken for one. */
 export const longestSentence = 2000;
+
+/** The sentences of a running text, made once for all rules. */
+export const sentencesOf: (text: RunningText) => readonly Sentence[] = onceFor(({ text }) =>
+  sentencesIn(text),
+);
 
 /** The sentences of a text. A full stop inside a number or after a shortened word ends none. */
 export function sentencesIn(text: string): Sentence[] {

@@ -1,6 +1,6 @@
 import { actionsIn, allSteps, type LinkedProcedure } from '../../link/index.ts';
-import { locator } from '../../source/index.ts';
 import type { Action, Block, Prose, Step } from '../../syntax/index.ts';
+import { onceFor } from './once-for.ts';
 import { type RunningText, runningTexts } from './running-text.ts';
 
 /** The words that one step says itself, not those of the steps inside it, nor of panels and figures. */
@@ -11,12 +11,16 @@ export interface StepText {
   readonly actions: readonly Action[];
 }
 
-export function* stepTexts({ procedure }: LinkedProcedure): Generator<StepText> {
-  const source = locator(procedure.file, procedure.text);
-  for (const step of allSteps(procedure)) {
+/** The words of all steps of a procedure, in order of reading. Made once for all rules. */
+export const stepTexts: (one: LinkedProcedure) => readonly StepText[] = onceFor((one) => [
+  ...textsOfSteps(one),
+]);
+
+function* textsOfSteps(one: LinkedProcedure): Generator<StepText> {
+  for (const step of allSteps(one.procedure)) {
     const actions = [...actionsIn(step.blocks)];
     for (const prose of ownProse(step.blocks)) {
-      for (const text of runningTexts(prose, source)) yield { step, text, actions };
+      for (const text of runningTexts(prose, one)) yield { step, text, actions };
     }
   }
 }
@@ -29,7 +33,7 @@ export function* workProse({ procedure }: LinkedProcedure): Generator<Prose> {
 function* ownProse(blocks: readonly Block[]): Generator<Prose> {
   for (const block of blocks) {
     if (block.type === 'prose') yield block;
-    else if (block.type === 'guarded') yield* ownProse(block.blocks);
+    else if (block.type === 'guarded' || block.type === 'repeat') yield* ownProse(block.blocks);
     else if (block.type === 'branch') for (const way of block.ways) yield* ownProse(way.blocks);
   }
 }
@@ -38,7 +42,7 @@ function* proseIn(blocks: readonly Block[]): Generator<Prose> {
   for (const block of blocks) {
     if (block.type === 'steps') for (const step of block.steps) yield* proseIn(step.blocks);
     else if (block.type === 'prose') yield block;
-    else if (block.type === 'guarded') yield* proseIn(block.blocks);
+    else if (block.type === 'guarded' || block.type === 'repeat') yield* proseIn(block.blocks);
     else if (block.type === 'branch') for (const way of block.ways) yield* proseIn(way.blocks);
   }
 }

@@ -1,10 +1,11 @@
 import type { Place } from '../../../schemas/finding.ts';
 import type { Fastener } from '../../catalogue/index.ts';
 import { allActions, type LinkedProcedure } from '../../link/index.ts';
-import { locator } from '../../source/index.ts';
 import type { Action } from '../../syntax/index.ts';
+import type { Examined } from '../rule.ts';
+import { onceFor } from './once-for.ts';
 import { type RunningText, runningTexts } from './running-text.ts';
-import { type Sentence, sentencesIn } from './sentences.ts';
+import { type Sentence, sentencesOf } from './sentences.ts';
 import { workProse } from './step-texts.ts';
 import { type TorqueFigure, torquesIn } from './torque-figures.ts';
 
@@ -17,26 +18,40 @@ export interface TorqueAction {
   readonly beside: readonly Fastener[];
 }
 
-export function* torqueActions(one: LinkedProcedure): Generator<TorqueAction> {
-  const sentences = sentencesOf(one);
-  for (const action of allActions(one.procedure)) {
+/** In order of reading, found once for all rules. */
+export const torqueActions: (one: LinkedProcedure) => readonly TorqueAction[] = onceFor((one) => {
+  const sentences = saidBeside(one);
+  return [...allActions(one.procedure)].flatMap((action) => {
     const fastener = fastenerOf(action, one);
-    if (fastener === undefined) continue;
+    if (fastener === undefined) return [];
     const said = sentences.get(action);
-    yield { action, fastener, figures: said?.figures ?? [], beside: said?.beside ?? [] };
-  }
+    return [{ action, fastener, figures: said?.figures ?? [], beside: said?.beside ?? [] }];
+  });
+});
+
+/** Those that `::reverse` writes out, which no author's sentence says. */
+export function torqueActionsWrittenOut(
+  examined: Examined,
+  one: LinkedProcedure,
+): readonly TorqueAction[] {
+  const expanded = examined.expanded.procedures.get(one.procedure.id);
+  if (expanded === undefined || expanded === one) return [];
+  const written = new Set(allActions(one.procedure));
+  return [...allActions(expanded.procedure)].flatMap((action) => {
+    const fastener = written.has(action) ? undefined : fastenerOf(action, one);
+    return fastener === undefined ? [] : [{ action, fastener, figures: [], beside: [] }];
+  });
 }
 
 type Said = Pick<TorqueAction, 'figures' | 'beside'>;
 
-function sentencesOf(one: LinkedProcedure): ReadonlyMap<Action, Said> {
-  const source = locator(one.procedure.file, one.procedure.text);
+function saidBeside(one: LinkedProcedure): ReadonlyMap<Action, Said> {
   const found = new Map<Action, Said>();
   for (const prose of workProse(one)) {
-    for (const text of runningTexts(prose, source)) {
-      for (const sentence of sentencesIn(text.text)) {
+    for (const text of runningTexts(prose, one)) {
+      for (const sentence of sentencesOf(text)) {
         const actions = actionsFrom(text, sentence);
-        if (actions.length === 0) continue;
+        if (!actions.some((action) => fastenerOf(action, one) !== undefined)) continue;
         const said = saidIn(one, text, sentence, actions);
         for (const action of actions) found.set(action, said);
       }

@@ -3,6 +3,7 @@ import type { LinkedProcedure } from '../../link/index.ts';
 import type { Action, HazardPanel, Step } from '../../syntax/index.ts';
 import type { Examined } from '../rule.ts';
 import { type Event, eventsIn, panelsWithin, raisedBy, tellsOf } from './hazard-order.ts';
+import { onceFor } from './once-for.ts';
 
 /** The first action of a procedure that raises a hazard before anything tells of it. */
 export interface Unguarded {
@@ -14,9 +15,13 @@ export interface Unguarded {
 }
 
 /** Every hazard of every procedure that is raised before a panel tells of it, once each. */
-export function* unguarded(examined: Examined): Generator<Unguarded> {
+export const unguarded: (examined: Examined) => readonly Unguarded[] = onceFor((examined) => [
+  ...unguardedIn(examined),
+]);
+
+function* unguardedIn(examined: Examined): Generator<Unguarded> {
   const panels = panelCache(examined);
-  for (const procedure of examined.linked.procedures.values()) {
+  for (const procedure of examined.expanded.procedures.values()) {
     const events = [...eventsIn(procedure)];
     const told = new Set<Hazard>();
     for (const [at, event] of events.entries()) {

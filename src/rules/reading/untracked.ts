@@ -1,12 +1,12 @@
 import type { Verb } from '../../../schemas/directives.ts';
 import type { Item } from '../../catalogue/index.ts';
 import { verbsFor } from '../../ledger/index.ts';
+import type { Action } from '../../syntax/index.ts';
 import { uncounted, type WorkVerb } from '../wording/work-verbs.ts';
 import { type Command, commandsIn } from './commands.ts';
-import type { NamedItem } from './item-names.ts';
+import type { ItemFinder, NamedItem } from './item-names.ts';
 import { blank, blanked, type RunningText } from './running-text.ts';
 import { sentencesIn } from './sentences.ts';
-import type { StepText } from './step-texts.ts';
 
 /** Words that command work without a directive. Offsets count in the running text. */
 export interface Untracked {
@@ -20,10 +20,13 @@ export interface Untracked {
   readonly isOnIt: boolean;
 }
 
-export function untrackedIn(
-  step: StepText,
-  find: (text: string) => NamedItem | undefined,
-): Untracked[] {
+/** Words that are said as work, and the actions with them. */
+export interface Worked {
+  readonly text: RunningText;
+  readonly actions: readonly Action[];
+}
+
+export function untrackedIn(step: Worked, find: ItemFinder): Untracked[] {
   const text = masked(step.text);
   const found: Untracked[] = [];
   for (const { start, end } of sentencesIn(text)) {
@@ -36,12 +39,7 @@ export function untrackedIn(
   return found;
 }
 
-function untracked(
-  command: Command,
-  step: StepText,
-  find: (text: string) => NamedItem | undefined,
-  offset: number,
-): Untracked[] {
+function untracked(command: Command, step: Worked, find: ItemFinder, offset: number): Untracked[] {
   const named = objectIn(command, find);
   if (!isWork(command, named) || isCounted(command, named?.item, step)) return [];
   const verb = directiveFor(command.verb, named?.item);
@@ -65,13 +63,11 @@ const determiner =
   '(?:the|a|an|all|each|every|both|any|this|that|these|those|its|their|one|two|three|four|five|six|seven|eight|nine|ten|twelve|other|remaining|new|old|\\d+)';
 const preposition =
   /\b(?:from|to|on|onto|in|into|at|with|under|over|behind|by|for|between|through|against|near|off|out)\b/i;
+const spacedPreposition = new RegExp(`\\s${preposition.source}`, 'i');
 const pronoun = /^\s+(?:it|them|these|those|this|everything|both|all)\s*$|^\s+(?:it|them)\b/i;
 
 /** The entry that is the object of a command: named before any preposition, a few words on. */
-function objectIn(
-  { object }: Command,
-  find: (text: string) => NamedItem | undefined,
-): NamedItem | undefined {
+function objectIn({ object }: Command, find: ItemFinder): NamedItem | undefined {
   const found = find(object);
   if (found === undefined) return undefined;
   const before = object.slice(0, found.start).replace(/\b(?:one|each|all|both|\d+) of\b/i, '');
@@ -110,7 +106,7 @@ function namesPosition(item: Item, rest: string): boolean {
 function isCounted(
   { verb, object }: Command,
   item: Item | undefined,
-  { actions }: StepText,
+  { actions }: Worked,
 ): boolean {
   if (leadsToAction(object)) return true;
   if (verb.verbs.includes('torque')) {
@@ -134,8 +130,10 @@ function leadsToAction(object: string): boolean {
 
 function isObject(object: string): boolean {
   if (/^\s+[\d/.]+\s*(?:turns?|revolutions?|°|%)/i.test(object)) return false;
-  return new RegExp(`^\\s+(?:${determiner}\\s+\\S|(?:it|them)\\b)`, 'i').test(object);
+  return beginsObject.test(object);
 }
+
+const beginsObject = new RegExp(`^\\s+(?:${determiner}\\s+\\S|(?:it|them)\\b)`, 'i');
 
 function directiveFor({ verbs, needs }: WorkVerb, item: Item | undefined): Verb | undefined {
   if (item === undefined) return verbs[0];
@@ -145,7 +143,7 @@ function directiveFor({ verbs, needs }: WorkVerb, item: Item | undefined): Verb 
 
 /** As much of the object as names it: up to a preposition, and four words at most. */
 function shortObject(object: string): number {
-  const upTo = object.search(new RegExp(`\\s${preposition.source}`, 'i'));
+  const upTo = object.search(spacedPreposition);
   const words = /^(?:\s+\S+){0,4}/.exec(upTo < 0 ? object : object.slice(0, upTo));
   return words?.[0].length ?? 0;
 }

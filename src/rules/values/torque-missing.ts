@@ -1,4 +1,4 @@
-import { torqueActions } from '../reading/torque-actions.ts';
+import { torqueActions, torqueActionsWrittenOut } from '../reading/torque-actions.ts';
 import type { Draft, Rule } from '../rule.ts';
 import { declared } from '../telling/trace.ts';
 import { code } from '../wording/lists.ts';
@@ -10,7 +10,8 @@ export const rule: Rule = {
   level: 'error',
   *check(examined): Generator<Draft> {
     for (const [procedure, one] of examined.linked.procedures) {
-      for (const { action, fastener, figures } of torqueActions(one)) {
+      const writtenOut = torqueActionsWrittenOut(examined, one);
+      for (const { action, fastener, figures } of [...torqueActions(one), ...writtenOut]) {
         const isSaid = fastener.torque !== undefined || fastener.tightness !== undefined;
         if (
           isSaid ||

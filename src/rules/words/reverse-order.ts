@@ -1,8 +1,7 @@
 import { actionsIn, within } from '../../link/index.ts';
-import { locator } from '../../source/index.ts';
 import type { Block, Section, Step } from '../../syntax/index.ts';
-import { runningTexts } from '../reading/running-text.ts';
-import { sentencesIn } from '../reading/sentences.ts';
+import { type RunningText, runningTexts } from '../reading/running-text.ts';
+import { sentencesOf } from '../reading/sentences.ts';
 import type { Draft, Rule } from '../rule.ts';
 import { code } from '../wording/lists.ts';
 import { reversePhrase } from '../wording/reverse.ts';
@@ -12,23 +11,19 @@ export const rule: Rule = {
   family: 'words',
   level: 'error',
   *check(examined): Generator<Draft> {
-    for (const [id, { procedure }] of examined.linked.procedures) {
-      const source = locator(procedure.file, procedure.text);
-      for (const section of procedure.sections) {
+    for (const [id, one] of examined.linked.procedures) {
+      for (const section of one.procedure.sections) {
         for (const { block, step } of proseOf(section.blocks, undefined)) {
           if (isWrittenOut(section, step)) continue;
-          for (const text of runningTexts(block, source)) yield* draftsIn(text, id);
+          for (const text of runningTexts(block, one)) yield* draftsIn(text, id);
         }
       }
     }
   },
 };
 
-function* draftsIn(
-  text: ReturnType<typeof runningTexts>[number],
-  procedure: string,
-): Generator<Draft> {
-  for (const { start, end } of sentencesIn(text.text)) {
+function* draftsIn(text: RunningText, procedure: string): Generator<Draft> {
+  for (const { start, end } of sentencesOf(text)) {
     const phrase = reversePhrase(text.text.slice(start, end));
     if (phrase === undefined) continue;
     yield {
@@ -53,7 +48,8 @@ function* proseOf(blocks: readonly Block[], step: Step | undefined): Generator<P
       for (const inner of block.steps) yield* proseOf(inner.blocks, inner);
     else if (block.type === 'branch')
       for (const way of block.ways) yield* proseOf(way.blocks, step);
-    else if (block.type === 'guarded') yield* proseOf(block.blocks, step);
+    else if (block.type === 'guarded' || block.type === 'repeat')
+      yield* proseOf(block.blocks, step);
   }
 }
 

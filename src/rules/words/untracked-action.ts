@@ -1,10 +1,13 @@
 import type { Fix } from '../../../schemas/finding.ts';
 import { itemFinder } from '../reading/item-names.ts';
 import type { RunningText } from '../reading/running-text.ts';
+import { sentencesOf } from '../reading/sentences.ts';
 import { stepTexts } from '../reading/step-texts.ts';
+import { textsOutside } from '../reading/texts-outside.ts';
 import { type Untracked, untrackedIn } from '../reading/untracked.ts';
 import type { Draft, Examined, Rule } from '../rule.ts';
 import { code } from '../wording/lists.ts';
+import { otherTimes } from '../wording/work-outside.ts';
 
 export const rule: Rule = {
   id: 'untracked-action',
@@ -13,10 +16,11 @@ export const rule: Rule = {
   *check(examined): Generator<Draft> {
     for (const [procedure, one] of examined.linked.procedures) {
       const find = itemFinder(one.catalogue);
-      for (const step of stepTexts(one)) {
-        for (const found of untrackedIn(step, find)) {
-          const place = step.text.placeOf(found.start, found.end);
-          const fix = wrap(examined, step.text, found);
+      for (const worked of [...stepTexts(one), ...textsOutside(one)]) {
+        for (const found of untrackedIn(worked, find)) {
+          if ('isPlain' in worked && worked.isPlain && !isSurely(worked.text, found)) continue;
+          const place = worked.text.placeOf(found.start, found.end);
+          const fix = wrap(examined, worked.text, found);
           yield {
             place,
             procedure,
@@ -31,6 +35,13 @@ export const rule: Rule = {
     }
   },
 };
+
+/** A plain paragraph commands work where a sentence begins with the verb, names an entry, and means now. */
+function isSurely(text: RunningText, { start, item }: Untracked): boolean {
+  const sentence = sentencesOf(text).find((one) => one.start <= start && start < one.end);
+  if (sentence === undefined || item === undefined || sentence.start !== start) return false;
+  return !otherTimes.test(text.text.slice(sentence.start, sentence.end));
+}
 
 function help({ words, item, verb }: Untracked): string {
   const line = `:${verb}[${oneLine(words)}]{item=${item?.id ?? '…'}${verb === 'set' ? ' to=…' : ''}}`;

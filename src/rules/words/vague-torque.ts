@@ -1,6 +1,6 @@
 import type { LinkedProcedure } from '../../link/index.ts';
 import type { RunningText, Stretch } from '../reading/running-text.ts';
-import { longestSentence, type Sentence, sentencesIn } from '../reading/sentences.ts';
+import { longestSentence, type Sentence, sentencesOf } from '../reading/sentences.ts';
 import { stepTexts } from '../reading/step-texts.ts';
 import { torquesIn } from '../reading/torque-figures.ts';
 import type { Draft, Rule } from '../rule.ts';
@@ -14,7 +14,7 @@ export const rule: Rule = {
   *check(examined): Generator<Draft> {
     for (const [procedure, one] of examined.linked.procedures) {
       for (const { text } of stepTexts(one)) {
-        for (const sentence of sentencesIn(text.text)) {
+        for (const sentence of sentencesOf(text)) {
           const found = vagueIn(text, sentence, one);
           if (found === undefined) continue;
           const { start, end, words } = found.phrase;
