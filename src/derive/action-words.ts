@@ -4,9 +4,9 @@ import type { LinkedProcedure } from '../link/index.ts';
 import type { UnitPolicy } from '../quantity/index.ts';
 import type { Action } from '../syntax/index.ts';
 import { stageTexts, writtenText } from './amounts.ts';
+import { idWords } from './id-words.ts';
 import { itemName } from './item-name.ts';
 import { type Noun, nounOf } from './noun.ts';
-import { idWords } from './state-words.ts';
 
 /** How each verb is said. `{what}` is the item with its article, `{name}` its bare name. */
 const patterns: Record<Verb, string> = {

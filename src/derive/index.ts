@@ -12,6 +12,7 @@ export {
   hazardsAtAGlance,
   hazardWords,
 } from './hazards-at-a-glance.ts';
+export { idWords } from './id-words.ts';
 export { instancesMeant, instancesOf, instanceWords, piecesAtEach } from './instances.ts';
 export { compareText, itemName, piecesOf, strengthOf } from './item-name.ts';
 export { handledCircuits, isTorqued, type Torqued, torquedItems } from './items-with-figures.ts';
@@ -21,7 +22,7 @@ export { partPulls, partsToPull } from './parts-to-pull.ts';
 export { people } from './people.ts';
 export { type Performs, performsOf } from './performs.ts';
 export { consumablesToPull, type Pull, pullsOf, toolsToPull } from './pull-lists.ts';
-export { idWords, type StateWords, stateWords } from './state-words.ts';
+export { type StateWords, stateWords } from './state-words.ts';
 export { type Pieces, type Reading, type StepFacts, stepFacts } from './step-facts.ts';
 export { type Numbered, type StepNumbers, stepNumbers } from './step-numbers.ts';
 export { documentNumber, type System, systemsOf } from './systems.ts';

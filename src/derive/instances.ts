@@ -1,6 +1,6 @@
 import type { Item } from '../catalogue/index.ts';
 import type { Action } from '../syntax/index.ts';
-import { idWords } from './state-words.ts';
+import { idWords } from './id-words.ts';
 
 /** Where an entry stands more than once, in words and in the catalogue's order: left, right. None for other entries. */
 export function instancesOf(item: Item): readonly string[] {

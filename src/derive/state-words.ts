@@ -1,6 +1,7 @@
 import type { States } from '../../schemas/front-matter.ts';
 import type { Item } from '../catalogue/index.ts';
 import type { LinkedProcedure } from '../link/index.ts';
+import { idWords } from './id-words.ts';
 import { compareText } from './item-name.ts';
 
 /** An item at the start or the end of a job, with its state in words: "drained", "4 out, 4 tight". */
@@ -22,9 +23,4 @@ function inWords(state: States[string]): string {
   if (typeof state === 'string') return idWords(state);
   const counts = Object.entries(state).filter(([, count]) => count > 0);
   return counts.map(([name, count]) => `${count} ${idWords(name)}`).join(', ');
-}
-
-/** An id as words: `part-drained` is "part drained". */
-export function idWords(id: string): string {
-  return id.replaceAll('-', ' ');
 }

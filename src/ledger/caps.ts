@@ -34,11 +34,14 @@ function leftOpen(
   later: readonly Entry[],
 ): { set: Entry['under']; connected: Entry | undefined } {
   const { space } = run.setting;
-  let set = opened.under;
+  let pending = opened.under;
+  let set = space.none;
   for (const entry of later) {
-    if (entry.verb === 'disconnect') break;
-    if (entry.op.step > opened.op.step + 1) continue;
-    set = space.minus(set, entry.under);
+    // Opened again before it was capped.
+    if (entry.verb === 'disconnect') set = space.or(set, space.and(pending, entry.under));
+    else if (entry.op.step > opened.op.step + 1) continue;
+    pending = space.minus(pending, entry.under);
   }
+  set = space.or(set, pending);
   return { set, connected: later.find((entry) => entry.verb === 'connect') };
 }

@@ -21,6 +21,7 @@ export interface Entry {
 export class Journal {
   readonly #space: Space;
   readonly #byAccount = new Map<Account, Entry[]>();
+  readonly #told = new Map<Account, Map<string, VariantSet>>();
   #length = 0;
 
   constructor(space: Space) {
@@ -33,6 +34,20 @@ export class Journal {
     const list = this.#byAccount.get(entry.account);
     if (list === undefined) this.#byAccount.set(entry.account, [entry]);
     else list.push(entry);
+    const told = this.#told.get(entry.account);
+    for (const [key, set] of told ?? []) told?.set(key, this.#space.minus(set, entry.under));
+  }
+
+  /**
+   * Of some variants those for which `key` has not been told of an account since it last moved; from now on
+   * it has been told for all of them.
+   */
+  untold(account: Account, key: string, under: VariantSet): VariantSet {
+    const told = this.#told.get(account) ?? new Map<string, VariantSet>();
+    this.#told.set(account, told);
+    const before = told.get(key) ?? this.#space.none;
+    told.set(key, this.#space.or(before, under));
+    return this.#space.minus(under, before);
   }
 
   accounts(): Iterable<Account> {

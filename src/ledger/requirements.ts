@@ -93,6 +93,11 @@ function beside({ instance }: Account, others: readonly Account[]): readonly Acc
 
 const known = new WeakMap<Account, Map<string, (counts: Counts) => boolean>>();
 
+/** How many pieces must not be closed in. */
+export function awayCount(account: Account, counts: Counts): number {
+  return tally(account, counts, awayFromHome(account.item));
+}
+
 /** Drain points of a circuit, and whether counts mean that one lets fluid out. */
 export function drainPoints(circuit: Circuit, precedence: Precedence): readonly StatefulItem[] {
   return precedence.entries(circuit.drain);

@@ -9,7 +9,13 @@ import { Journal } from './journal.ts';
 import { itemStates, type Move, moveOf, verbsFor } from './kinds.ts';
 import { isStateful, type Precedence } from './precedence.ts';
 import type { Op } from './program.ts';
-import { drainPoints, isOpen, type Requirement, requirementsFor } from './requirements.ts';
+import {
+  awayCount,
+  drainPoints,
+  isOpen,
+  type Requirement,
+  requirementsFor,
+} from './requirements.ts';
 import { isEarlierStage } from './stages.ts';
 import { type Transfer, transfer } from './transfer.ts';
 
@@ -37,7 +43,6 @@ export class Run {
   /** The variants that the procedure is for. */
   readonly scope: VariantSet;
   readonly #precedence: Precedence;
-  readonly #told = new Set<string>();
 
   constructor(
     setting: Setting,
@@ -118,7 +123,8 @@ export class Run {
     const { when } = op.action;
     // A condition with a name that the manual does not have is told already, and says nothing of variants.
     const isDoubtful =
-      when !== undefined && resolveCondition(space, when.condition).problems.length > 0;
+      when !== undefined &&
+      resolveCondition(space, when.condition).problems.some(({ code }) => !isAboutTruth(code));
     if (item.when === undefined || without === space.none || isDoubtful) return;
     this.#tell(op, item, without, {
       kind: 'item-absent',
@@ -159,8 +165,8 @@ export class Run {
     const { space } = this.setting;
     const qty = op.action.qty?.count;
     let moving = space.none;
-    for (const { set, value } of this.books.at(account, op.under)) {
-      const result = this.#outcome(account, value, move, qty, set);
+    for (const { set, value, isTouched } of this.#standings(account, op.under)) {
+      const result = this.#outcome(account, value, move, qty, isTouched);
       const stays = result.outcome !== 'moved' && sameCounts(value, result.counts);
       if (!stays) moving = space.or(moving, set);
       if (result.outcome === 'moved') this.#oldPiece(op, account, value, set, result.moved);
@@ -182,7 +188,21 @@ export class Run {
     });
     const entry = { account, verb: op.action.verb, under: moving, op };
     this.journal.add({ ...entry, moved: Math.max(1, moved), to: move.to });
+    this.#closed(account, move, moving);
     return moving;
+  }
+
+  /** Where an account stands, apart for the variants in which it has moved and those in which it has not. */
+  #standings(account: Account, under: VariantSet) {
+    const { space } = this.setting;
+    const entries = this.journal.entries(account, under);
+    const touched = entries.reduce((set, entry) => space.or(set, entry.under), space.none);
+    return this.books.at(account, under).flatMap(({ set, value }) =>
+      [
+        { set: space.and(set, touched), value, isTouched: true },
+        { set: space.minus(set, touched), value, isTouched: false },
+      ].filter((standing) => standing.set !== space.none),
+    );
   }
 
   /** A fastener that nothing has undone is tight already: to test its torque is a `check`. */
@@ -191,13 +211,13 @@ export class Run {
     counts: Counts,
     move: Move,
     qty: number | undefined,
-    set: VariantSet,
+    isTouched: boolean,
   ): Transfer {
     const result = transfer(account, counts, move, qty);
-    const isFastened = account.item.kind === 'fastener' || account.item.kind === 'connection';
-    const idle = isFastened && sameCounts(counts, result.counts);
-    const untouched = idle && this.journal.entries(account, set).length === 0;
-    return result.outcome === 'moved' && untouched ? { outcome: 'already', counts } : result;
+    const { kind } = account.item;
+    const isFastened = kind === 'fastener' || kind === 'connection';
+    const isIdle = isFastened && !isTouched && sameCounts(counts, result.counts);
+    return result.outcome === 'moved' && isIdle ? { outcome: 'already', counts } : result;
   }
 
   /** A new piece in the place of an old one that is neither thrown away nor said to be. */
@@ -269,7 +289,7 @@ export class Run {
       const { by, broken } = requirement;
       const there = space.and(onMachine, presence(by.item));
       for (const { set, value } of this.books.broken(by, there, broken)) {
-        this.#broken(op, item, move, requirement, set, value);
+        this.#broken(op, account, move, requirement, set, value);
       }
     }
     if (item.kind === 'circuit' && op.action.verb === 'drain') this.#drainShut(op, item, moving);
@@ -277,17 +297,15 @@ export class Run {
 
   #broken(
     op: Act,
-    item: StatefulItem,
+    { item, instance }: Account,
     move: Move,
-    requirement: Requirement,
-    set: VariantSet,
+    { by, kind }: Requirement,
+    broken: VariantSet,
     counts: Counts,
   ): void {
-    const { by, kind } = requirement;
-    if (!this.#news(kind, item, by.item, this.journal.length(by))) return;
-    // What closes over a thing will be in its way when it comes back: one fault, told once.
-    if (kind === 'closed-over')
-      this.#news('blocked', by.item, item, this.journal.length(this.#own(item)) + 1);
+    // The same of the same two is told again only once the second one has moved.
+    const set = this.journal.untold(by, this.#keyOf(kind, item, instance), broken);
+    if (set === this.setting.space.none) return;
     const { verb } = op.action;
     const common = { byPlace: by.item.place, since: this.journal.last(by, set) };
     const state: Spread = spread(by, counts);
@@ -329,21 +347,35 @@ export class Run {
   }
 
   #drainShut(op: Act, circuit: StatefulItem & { kind: 'circuit' }, moving: VariantSet): void {
-    const { space, accounts } = this.setting;
+    const { space, accounts, presence } = this.setting;
     const points = drainPoints(circuit, this.#precedence);
-    if (points.length === 0) return;
     let shut = moving;
     for (const account of points.flatMap((point) => accounts.of(point))) {
-      for (const { set } of this.books.where(account, shut, (counts) => isOpen(account, counts))) {
+      const there = space.and(shut, presence(account.item));
+      for (const { set } of this.books.where(account, there, (counts) => isOpen(account, counts))) {
         shut = space.minus(shut, set);
       }
     }
-    if (shut === space.none) return;
-    this.#tell(op, circuit, shut, {
-      kind: 'drain-shut',
-      points: points.map((point) => point.id),
-      byPlace: circuit.placeOf('drain'),
-    });
+    for (const { set, items } of this.#present(points, shut)) {
+      this.#tell(op, circuit, set, {
+        kind: 'drain-shut',
+        points: items.map((point) => point.id),
+        byPlace: circuit.placeOf('drain'),
+      });
+    }
+  }
+
+  /** Some variants apart by which of the items they have; those that have none are left out. */
+  #present(items: readonly StatefulItem[], under: VariantSet) {
+    const { space, presence } = this.setting;
+    let parts: { set: VariantSet; items: readonly StatefulItem[] }[] = [{ set: under, items: [] }];
+    for (const item of items) {
+      parts = parts.flatMap((part) => [
+        { set: space.and(part.set, presence(item)), items: [...part.items, item] },
+        { set: space.minus(part.set, presence(item)), items: part.items },
+      ]);
+    }
+    return parts.filter((part) => part.set !== space.none && part.items.length > 0);
   }
 
   #relieve(op: Act, item: StatefulItem): void {
@@ -357,8 +389,10 @@ export class Run {
   #letAirIn(op: Act, item: StatefulItem & { kind: 'connection' }, under: VariantSet): void {
     const circuit = item.circuit === undefined ? undefined : this.linked.item(item.circuit);
     if (circuit?.kind !== 'circuit' || circuit.bleed === undefined) return;
-    for (const account of this.setting.accounts.of(circuit)) {
-      for (const { set } of this.books.where(account, under, (counts) => (counts[0] ?? 0) > 0)) {
+    const { accounts, presence, space } = this.setting;
+    const there = space.and(under, presence(circuit));
+    for (const account of accounts.of(circuit)) {
+      for (const { set } of this.books.where(account, there, (counts) => (counts[0] ?? 0) > 0)) {
         this.books.change(account, set, () =>
           account.states.map((state) => (state === 'filled' ? 1 : 0)),
         );
@@ -402,18 +436,26 @@ export class Run {
     return on;
   }
 
-  /** False where the same was told of the same two while the second one has not moved since. */
-  #news(kind: Requirement['kind'], item: StatefulItem, by: StatefulItem, moves: number): boolean {
-    const key = `${kind} ${item.id} ${by.id} ${moves}`;
-    if (this.#told.has(key)) return false;
-    this.#told.add(key);
-    return true;
+  /** What a part closes over will find it in the way when it comes back: one fault, told at the closing. */
+  #closed(account: Account, move: Move, under: VariantSet): void {
+    const { item } = account;
+    if (item.kind !== 'part' || move.direction !== 'back') return;
+    const { accounts, presence, space } = this.setting;
+    for (const over of this.#precedence.behind(item).flatMap((one) => accounts.of(one))) {
+      const there = space.and(this.#onMachine(item, under), presence(over.item));
+      const key = this.#keyOf('blocked', over.item, over.instance);
+      for (const { set } of this.books.where(
+        over,
+        there,
+        (counts) => awayCount(over, counts) > 0,
+      )) {
+        this.journal.untold(account, key, set);
+      }
+    }
   }
 
-  #own(item: StatefulItem): Account {
-    const [account] = this.setting.accounts.of(item);
-    if (account === undefined) throw new Error(`no account for ${item.id}`);
-    return account;
+  #keyOf(kind: Requirement['kind'], item: StatefulItem, instance: string | undefined): string {
+    return [this.linked.procedure.id, kind, item.id, instance].join(' ');
   }
 
   #tell(op: Act, { id: item, instance }: Subject, set: VariantSet, fact: Own<LedgerFact>): void {
@@ -428,6 +470,9 @@ export class Run {
     this.facts.push({ ...told, ...fact });
   }
 }
+
+/** A condition that holds always or never is understood all the same. */
+const isAboutTruth = (code: string): boolean => code === 'always-true' || code === 'never-true';
 
 /** What a fact is about: an item, or one instance of it. */
 interface Subject {

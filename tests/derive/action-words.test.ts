@@ -51,7 +51,7 @@ describe('words of an action from the catalogue', () => {
     ],
     [':tighten{item=knob}', 'Tighten the knob by hand'],
     [':loosen{item=nut}', 'Loosen the nut'],
-    [':remove{item=shoe each=left}', 'Remove 1 of the 2 brake shoes (left)'],
+    [':remove{item=shoe each=left}', 'Remove the brake shoe (left)'],
     [':set-aside{item=anvil}', 'Set the anvil aside'],
     [':return{item=anvil}', 'Put the anvil back in place'],
     [':disconnect{item=hose}', 'Disconnect the return hose'],

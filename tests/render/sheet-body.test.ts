@@ -107,7 +107,7 @@ describe('actions', () => {
 
   test('say for which variants they are', () => {
     expect(texts(withClass(step('2', fill), 'action'))).toEqual([
-      'Set the cover aside (only for drive = petrol)',
+      'Only for drive = petrol: Set the cover aside',
     ]);
   });
 });
@@ -224,7 +224,7 @@ describe('blocks', () => {
   });
 
   test('variants and findings are labelled', () => {
-    expect(texts(withClass(fill, 'only'))).toContain('Only for drive = petrol');
+    expect(texts(withClass(fill, 'only'))).toContain('Only for drive = petrol: ');
     expect(texts(withClass(fill, 'condition'))).toEqual(['If the belt is cracked:']);
   });
 
