@@ -1,0 +1,144 @@
+import { describe } from 'vitest';
+import { faulty, sound, wanted } from './example.ts';
+
+const cooler = `
+circuits:
+  coolant: { name: coolant, fluid: coolant mix, capacity: 9 L, dispose: To the collecting point. }
+hazards:
+  hot-coolant:
+    signal: warning
+    hazard: Hot coolant
+    harm: Serious burns
+    avoid: Let the engine cool for an hour first.
+    raised-by: [{ verb: drain, item: coolant }]
+`;
+const steps = '1. :drain{item=coolant}\n2. :fill{item=coolant}\n';
+
+describe('F65 hazards with their class before the step that they guard', () => {
+  sound('before the list', { items: cooler, body: `::hazard{of=hot-coolant}\n\n${steps}` });
+  sound('first in the step', {
+    items: cooler,
+    body: steps.replace('1. ', '1. ::hazard{of=hot-coolant}\n\n   '),
+  });
+  faulty('none', { items: cooler, body: steps }, ['hazard-missing coolant']);
+  faulty(
+    'a class that does not fit the harm',
+    { body: ':::caution{hazard="The knife turns" harm="Amputation"}\nLock it.\n:::\n\n1. Look.\n' },
+    ['signal-word'],
+  );
+  faulty(
+    'without how to avoid it',
+    { body: ':::warning{hazard="The knife turns" harm="Deep cuts"}\n:::\n\n1. Look.\n' },
+    ['hazard-incomplete'],
+  );
+});
+
+describe('F66 a hazard after its step or loose on the page', () => {
+  faulty('after the step', { items: cooler, body: `${steps}\n::hazard{of=hot-coolant}\n` }, [
+    'hazard-late coolant',
+  ]);
+});
+
+describe('F67 a required action inside a note or a caution', () => {
+  const items = `
+aids:
+  prop: { name: prop }
+`;
+  const body =
+    ':::warning{hazard="The lid falls shut" harm="Crushed fingers"}\n:fit[Set the prop under the lid]{item=prop}.\n:::\n\n1. Look inside.\n2. :withdraw{item=prop}\n';
+  faulty('it is counted, and told', { items, body }, ['action-in-hazard prop']);
+  faulty(
+    'counted: if it is never taken away, that is told too',
+    { items, body: body.replace('2. :withdraw{item=prop}\n', '') },
+    ['action-in-hazard prop', 'aid-left-in prop'],
+  );
+  wanted.faulty(
+    'in a note, without a directive',
+    {
+      items,
+      body: '1. Look inside.\n\n   > Note: remove the prop before you close the lid.\n2. :check{item=prop}\n',
+    },
+    ['untracked-action prop'],
+  );
+  wanted.faulty(
+    'in a panel, without a directive',
+    {
+      items,
+      body: ':::warning{hazard="The lid falls shut" harm="Crushed fingers"}\nRemove the prop last.\n:::\n\n1. :check{item=prop}\n',
+    },
+    ['untracked-action prop'],
+  );
+});
+
+describe('F68 a hazard that demands a check which no step performs', () => {
+  const items = `
+parts:
+  fuse: { name: fuse }
+energy:
+  mains: { name: mains, type: electrical }
+hazards:
+  live-parts:
+    signal: danger
+    hazard: Live parts
+    harm: Electrocution
+    avoid: Measure that there is no voltage.
+    raised-by: [{ verb: remove, item: fuse }]
+    first: [{ verb: check, item: mains }]
+`;
+  const body =
+    '1. :check[Measure that there is no voltage]{item=mains}.\n2. ::hazard{of=live-parts}\n\n   :remove{item=fuse}\n3. :install{item=fuse}\n';
+  wanted.sound('the catalogue says what must be done first, and a step does it', { items, body });
+  wanted.faulty(
+    'no step does it',
+    { items, body: body.replace(/1\. .*\n/, '1. Open the door.\n') },
+    ['hazard-unmet fuse', 'unused-entry mains'],
+  );
+});
+
+describe('F69 general safety, repeated at the step', () => {
+  sound('standing text of the manual, and a panel as often as wanted', {
+    items: cooler,
+    manual: 'safety: Let hot machines cool.\n',
+    body: `::hazard{of=hot-coolant}\n\nRead all steps first.\n\n${steps.replace('1. ', '1. ::hazard{of=hot-coolant}\n\n   ')}`,
+  });
+});
+
+describe('F70 hazardous media', () => {
+  const items = `
+fasteners:
+  bleed-screw: { name: bleed screw, torque: 8 N·m }
+circuits:
+  lift-oil: { name: lift oil, fluid: ISO VG 46, capacity: 12 L, pressure: 160 bar, drain: bleed-screw }
+`;
+  const body =
+    '1. :relieve[Lower the fork and move the lever twice]{item=lift-oil}.\n2. :remove{item=bleed-screw}\n3. :install{item=bleed-screw}. :torque{item=bleed-screw}\n';
+  sound('pressure relieved first', { items, body });
+  faulty(
+    'opened under pressure',
+    { items, body: body.replace(/1\. .*\n/, '1. Lower the fork. :check{item=lift-oil}\n') },
+    ['under-pressure bleed-screw'],
+  );
+  faulty('a medium with a hazard of its own', { items: cooler, body: steps }, [
+    'hazard-missing coolant',
+  ]);
+});
+
+describe('F71 mass and the lifting means that it calls for', () => {
+  const items =
+    'parts:\n  flywheel: { name: flywheel, mass: 62 kg }\naids:\n  hoist: { name: hoist }';
+  const body =
+    '1. :fit{item=hoist}\n2. :remove[Hoist the flywheel out]{item=flywheel}.\n3. :install{item=flywheel}\n4. :withdraw{item=hoist}\n';
+  sound('the mass is printed beside the step, the hoist is an aid', { items, body });
+  faulty('a mass in a unit of length', { items: items.replace('62 kg', '62 mm'), body }, [
+    'unit-kind',
+  ]);
+  wanted.faulty(
+    'more than one person may lift by the rule of the manual, and no help',
+    {
+      items: 'parts:\n  flywheel: { name: flywheel, mass: 62 kg }',
+      manual: 'lift-limit: 25 kg\n',
+      body: '1. :remove{item=flywheel}\n2. :install{item=flywheel}\n',
+    },
+    ['too-heavy flywheel', 'too-heavy flywheel'],
+  );
+});
