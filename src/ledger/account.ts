@@ -41,7 +41,13 @@ export class Accounts {
   pressureOf(item: StatefulItem): Account {
     let account = this.#pressures.get(item);
     if (account === undefined) {
-      account = { item, instance: undefined, aspect: 'pressure', states: pressureStates, size: 1 };
+      account = {
+        item,
+        instance: undefined,
+        aspect: 'pressure',
+        states: pressureStates,
+        size: 1,
+      };
       this.#pressures.set(item, account);
     }
     return account;

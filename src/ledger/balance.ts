@@ -1,3 +1,4 @@
+import type { VariantSet } from '../applicability/index.ts';
 import { type Account, type Counts, sameCounts, spread } from './account.ts';
 import { type Contract, expectedAtEnd } from './contract.ts';
 import type { LedgerFact } from './facts.ts';
@@ -18,34 +19,59 @@ export function balance(run: Run, contract: Contract): readonly LedgerFact[] {
  * Leaves out what only follows from a thing that never comes back: it was closed over, what belongs to it
  * finds nothing there, and it is tightened while it is out. One finding says so.
  */
-export function withoutConsequences(facts: readonly LedgerFact[]): readonly LedgerFact[] {
-  const missing = new Set(facts.flatMap((fact) => (fact.kind === 'not-home' ? [fact.item] : [])));
-  const follows = (fact: LedgerFact): boolean =>
-    (fact.kind === 'closed-over' && missing.has(fact.over)) ||
-    (fact.kind === 'nothing-there' && missing.has(fact.part)) ||
-    (fact.kind === 'state-unfit' && isTightening(fact.verb) && missing.has(fact.item));
-  return facts
-    .filter((fact) => !follows(fact))
-    .map((fact) => {
-      if (fact.kind !== 'not-home') return fact;
-      const over = facts.filter((one) => one.kind === 'closed-over' && one.over === fact.item);
-      return over.length === 0 ? fact : { ...fact, closedOver: over.map((one) => one.place) };
-    });
+export function withoutConsequences(run: Run, facts: readonly LedgerFact[]): readonly LedgerFact[] {
+  const { space } = run.setting;
+  const missing = new Map<string, VariantSet>();
+  for (const fact of facts) {
+    if (fact.kind !== 'not-home') continue;
+    missing.set(fact.item, space.or(missing.get(fact.item) ?? space.none, run.setOf(fact)));
+  }
+  return facts.flatMap((fact): readonly LedgerFact[] => {
+    if (fact.kind === 'not-home') {
+      const over = facts.filter(
+        (one) =>
+          one.kind === 'closed-over' &&
+          one.over === fact.item &&
+          space.and(run.setOf(one), run.setOf(fact)) !== space.none,
+      );
+      return [over.length === 0 ? fact : { ...fact, closedOver: over.map((one) => one.place) }];
+    }
+    const lost = missing.get(causeOf(fact) ?? '');
+    if (lost === undefined) return [fact];
+    const rest = space.minus(run.setOf(fact), lost);
+    if (rest === run.setOf(fact)) return [fact];
+    return rest === space.none ? [] : [{ ...fact, when: run.when(rest) }];
+  });
+}
+
+/** The item that a fact follows from, if that never comes back. */
+function causeOf(fact: LedgerFact): string | undefined {
+  switch (fact.kind) {
+    case 'closed-over':
+      return fact.over;
+    case 'nothing-there':
+      return fact.part;
+    case 'state-unfit':
+      return isTightening(fact.verb) ? fact.item : undefined;
+    default:
+      return undefined;
+  }
 }
 
 const isTightening = (verb: string): boolean => verb === 'torque' || verb === 'tighten';
 
 function unbalanced(run: Run, contract: Contract, account: Account): readonly LedgerFact[] {
   const expected = expectedAtEnd(contract, account);
-  const wrong = run.books.where(account, run.scope, (counts) => !sameCounts(counts, expected));
-  return wrong.map(({ set, value }) => {
+  const there = run.setting.space.and(run.scope, run.setting.presence(account.item));
+  const wrong = run.books.where(account, there, (counts) => !sameCounts(counts, expected));
+  return wrong.map(({ set, value }): LedgerFact => {
     const story = run.journal.entries(account, set);
     const { procedure } = run.linked;
     const declared = contract.leaves(account) !== undefined ? 'leaves' : 'starts';
     const { item } = account;
     const cause =
       story.findLast((entry) => isLackingSince(account, value, expected, entry.to)) ?? story.at(-1);
-    return {
+    const fact: LedgerFact = {
       kind: 'not-home',
       procedure: procedure.id,
       place: cause?.op.place ?? procedure.placeOf(`${declared}.${item.id}`),
@@ -61,6 +87,8 @@ function unbalanced(run: Run, contract: Contract, account: Account): readonly Le
       story: story.map(traceOf),
       closedOver: [],
     };
+    run.keep(fact, set);
+    return fact;
   });
 }
 

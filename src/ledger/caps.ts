@@ -38,9 +38,10 @@ function leftOpen(
   let set = space.none;
   for (const entry of later) {
     // Opened again before it was capped.
-    if (entry.verb === 'disconnect') set = space.or(set, space.and(pending, entry.under));
-    else if (entry.op.step > opened.op.step + 1) continue;
-    pending = space.minus(pending, entry.under);
+    const done = space.and(pending, entry.under);
+    if (entry.verb === 'disconnect') set = space.or(set, done);
+    else set = space.or(set, space.and(done, run.journal.beyondNextStep(opened, entry)));
+    pending = space.minus(pending, done);
   }
   set = space.or(set, pending);
   return { set, connected: later.find((entry) => entry.verb === 'connect') };

@@ -151,7 +151,11 @@ export type LedgerFact = Told &
         readonly byPlace: Place;
         readonly since: Trace | undefined;
       }
-    | { readonly kind: 'drain-shut'; readonly points: readonly string[]; readonly byPlace: Place }
+    | {
+        readonly kind: 'drain-shut';
+        readonly points: readonly string[];
+        readonly byPlace: Place;
+      }
     | {
         readonly kind: 'fill-open';
         readonly point: string;
@@ -183,7 +187,10 @@ export type LedgerFact = Told &
       }
     | {
         readonly kind: 'perform-cycle';
-        readonly chain: readonly { readonly procedure: string; readonly place: Place }[];
+        readonly chain: readonly {
+          readonly procedure: string;
+          readonly place: Place;
+        }[];
       }
     | {
         readonly kind: 'needs-later';
@@ -193,7 +200,10 @@ export type LedgerFact = Told &
       }
     | {
         readonly kind: 'needs-cycle';
-        readonly chain: readonly { readonly step: string; readonly place: Place }[];
+        readonly chain: readonly {
+          readonly step: string;
+          readonly place: Place;
+        }[];
       }
     /** An action on an item that the machine does not have in these variants. */
     | {

@@ -8,16 +8,26 @@ export function joinInstances(
 ): readonly LedgerFact[] {
   const joined = new Map<string, { fact: LedgerFact; instances: string[] }>();
   for (const fact of facts) {
-    const key = JSON.stringify({ ...fact, instance: fact.instance !== undefined });
+    const key = JSON.stringify({
+      ...fact,
+      instance: fact.instance !== undefined,
+    });
     const known = joined.get(key);
     if (known === undefined) {
-      joined.set(key, { fact, instances: fact.instance === undefined ? [] : [fact.instance] });
-    } else if (fact.instance !== undefined) known.instances.push(fact.instance);
+      joined.set(key, {
+        fact,
+        instances: fact.instance === undefined ? [] : [fact.instance],
+      });
+    } else if (fact.instance !== undefined && !known.instances.includes(fact.instance))
+      known.instances.push(fact.instance);
   }
   return [...joined.values()].map(({ fact, instances }) => {
     if (instances.length === 0) return fact;
     const item = linked.item(fact.item);
     const all = item !== undefined && 'each' in item ? (item.each?.length ?? 0) : 0;
-    return { ...fact, instance: instances.length === all ? undefined : instances.join(', ') };
+    return {
+      ...fact,
+      instance: instances.length === all ? undefined : instances.join(', '),
+    };
   });
 }

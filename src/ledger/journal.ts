@@ -22,6 +22,7 @@ export class Journal {
   readonly #space: Space;
   readonly #byAccount = new Map<Account, Entry[]>();
   readonly #told = new Map<Account, Map<string, VariantSet>>();
+  readonly #steps: { readonly order: number; readonly under: VariantSet }[] = [];
   #length = 0;
 
   constructor(space: Space) {
@@ -48,6 +49,23 @@ export class Journal {
     const before = told.get(key) ?? this.#space.none;
     told.set(key, this.#space.or(before, under));
     return this.#space.minus(under, before);
+  }
+
+  /** A step begins for some variants. */
+  step(under: VariantSet): void {
+    this.#steps.push({ order: this.#length, under });
+  }
+
+  /** The variants for which more than one step begins between two moves. */
+  beyondNextStep(from: Entry, to: Entry): VariantSet {
+    let once = this.#space.none;
+    let twice = this.#space.none;
+    for (const { order, under } of this.#steps) {
+      if (order < from.order || order >= to.order) continue;
+      twice = this.#space.or(twice, this.#space.and(once, under));
+      once = this.#space.or(once, under);
+    }
+    return twice;
   }
 
   accounts(): Iterable<Account> {

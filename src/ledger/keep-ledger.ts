@@ -75,7 +75,7 @@ function runThrough(
 function analyse(linked: LinkedProcedure, setting: Setting): Summary {
   const { run, contract } = runThrough(linked, setting);
   const { books, scope } = run;
-  const told = withoutConsequences([
+  const told = withoutConsequences(run, [
     ...contract.facts,
     ...checkNeeds(linked),
     ...run.facts,

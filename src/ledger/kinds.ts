@@ -100,18 +100,37 @@ const moves: Record<StatefulKind, Partial<Record<Verb, Rule>>> = {
       direction: 'back',
       needsNew: isNew ? [] : ['gone'],
     }),
-    replace: { from: ['gone', 'out', 'aside', 'in'], to: 'in', direction: 'back' },
+    replace: {
+      from: ['gone', 'out', 'aside', 'in'],
+      to: 'in',
+      direction: 'back',
+    },
   },
   connection: {
     disconnect: { from: ['made', 'joined'], to: 'open', direction: 'out' },
-    cap: { from: ['open'], to: 'capped', direction: 'within', idleElsewhere: true },
-    uncap: { from: ['capped'], to: 'open', direction: 'within', idleElsewhere: true },
+    cap: {
+      from: ['open'],
+      to: 'capped',
+      direction: 'within',
+      idleElsewhere: true,
+    },
+    uncap: {
+      from: ['capped'],
+      to: 'open',
+      direction: 'within',
+      idleElsewhere: true,
+    },
     connect: (item) => ({
       from: ['open'],
       to: hasFigure(item) ? 'joined' : 'made',
       direction: 'back',
     }),
-    torque: { from: ['joined', 'made'], to: 'made', direction: 'back', idleElsewhere: true },
+    torque: {
+      from: ['joined', 'made'],
+      to: 'made',
+      direction: 'back',
+      idleElsewhere: true,
+    },
   },
   circuit: {
     drain: (_item, { partly }) => ({
@@ -124,7 +143,12 @@ const moves: Record<StatefulKind, Partial<Record<Verb, Rule>>> = {
       to: item.kind === 'circuit' && item.bleed !== undefined ? 'filled' : 'full',
       direction: 'back',
     }),
-    bleed: { from: ['filled', 'full'], to: 'full', direction: 'back', idleElsewhere: true },
+    bleed: {
+      from: ['filled', 'full'],
+      to: 'full',
+      direction: 'back',
+      idleElsewhere: true,
+    },
   },
   energy: {
     isolate: { from: ['live'], to: 'isolated', direction: 'out' },

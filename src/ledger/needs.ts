@@ -16,7 +16,12 @@ export function checkNeeds({ procedure }: LinkedProcedure): readonly LedgerFact[
       const at = position.get(need.id);
       const needed = at === undefined ? undefined : steps[at];
       if (at === undefined || needed?.id === undefined || at < i) continue;
-      const common = { procedure: procedure.id, place: need.place, item: need.id, when: undefined };
+      const common = {
+        procedure: procedure.id,
+        place: need.place,
+        item: need.id,
+        when: undefined,
+      };
       const back = chainBack(needed, step, steps, position);
       if (back === undefined) {
         facts.push({
@@ -49,7 +54,12 @@ function chainBack(
 ): readonly { step: string; place: Ref['place'] }[] | undefined {
   if (from === to) return [];
   const seen = new Set([from]);
-  let fringe = [{ step: from, chain: [] as readonly { step: string; place: Ref['place'] }[] }];
+  let fringe = [
+    {
+      step: from,
+      chain: [] as readonly { step: string; place: Ref['place'] }[],
+    },
+  ];
   while (fringe.length > 0) {
     const next: typeof fringe = [];
     for (const { step, chain } of fringe) {

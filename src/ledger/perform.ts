@@ -32,13 +32,13 @@ type PerformOp = Extract<Op, { type: 'perform' }>;
  */
 export function performIn(run: Run, op: PerformOp, summary: Summary): void {
   meetStarts(run, op, summary);
-  const { contract, touched } = summary;
-  const isStrange =
-    touched.some((account) => differs(run, op.under, account, startOf(contract, account))) ||
-    isInTheWay(run, op.under, summary);
+  const { space } = run.setting;
+  const strange = strangeTo(run, op.under, summary);
   const { linked, facts } = summary;
-  if (isStrange) rerun(run, op, linked, linked.procedure.sections, facts);
-  else apply(run, op, summary);
+  if (strange !== space.none)
+    rerun(run, { ...op, under: strange }, linked, linked.procedure.sections, facts);
+  const rest = space.minus(op.under, strange);
+  if (rest !== space.none) apply(run, { ...op, under: rest }, summary);
 }
 
 /** A section and the deeper ones below it. */
@@ -49,22 +49,27 @@ export function sectionsFrom({ procedure }: LinkedProcedure, first: Section): re
   return [first, ...(end < 0 ? rest : rest.slice(0, end))];
 }
 
-function differs(run: Run, under: VariantSet, account: Account, start: Counts): boolean {
-  if (account.aspect === 'pressure') return false;
-  return run.books.where(account, under, (counts) => !sameCounts(counts, start)).length > 0;
-}
-
-/** True where something that must not be is, and was not where the procedure was analysed. */
-function isInTheWay(run: Run, under: VariantSet, { asked, contract }: Summary): boolean {
-  let found = false;
+/** The variants in which the machine is not as the procedure was written for, or something is in its way. */
+function strangeTo(run: Run, under: VariantSet, summary: Summary): VariantSet {
+  const { space, presence } = run.setting;
+  const { contract, touched, asked } = summary;
+  let strange = space.none;
+  for (const account of touched) {
+    if (account.aspect === 'pressure') continue;
+    const start = startOf(contract, account);
+    const there = space.and(under, presence(account.item));
+    for (const { set } of run.books.where(account, there, (counts) => !sameCounts(counts, start)))
+      strange = space.or(strange, set);
+  }
   for (const [account, tests] of asked) {
     const start = startOf(contract, account);
     // Every test is asked of the caller's books, so that its own callers ask it too.
     for (const test of tests) {
-      if (run.books.broken(account, under, test).length > 0 && !test(start)) found = true;
+      for (const { set } of run.books.broken(account, under, test))
+        if (!test(start)) strange = space.or(strange, set);
     }
   }
-  return found;
+  return strange;
 }
 
 /** Tells of declared starts that are not met, then goes on as if they were. */
@@ -72,9 +77,10 @@ function meetStarts(run: Run, op: PerformOp, { linked, contract }: Summary): voi
   for (const account of contract.named) {
     const start = contract.starts(account);
     if (start === undefined) continue;
-    const unmet = run.books.where(account, op.under, (counts) => !sameCounts(counts, start));
+    const there = run.setting.space.and(op.under, run.setting.presence(account.item));
+    const unmet = run.books.where(account, there, (counts) => !sameCounts(counts, start));
     for (const { set, value } of unmet) {
-      run.facts.push({
+      const told: LedgerFact = {
         kind: 'start-not-met',
         procedure: run.linked.procedure.id,
         place: op.place,
@@ -85,7 +91,8 @@ function meetStarts(run: Run, op: PerformOp, { linked, contract }: Summary): voi
         expected: spread(account, start),
         declared: linked.procedure.placeOf(`starts.${account.item.id}`),
         since: run.journal.last(account, set),
-      });
+      };
+      run.tell(told, set);
       run.books.change(account, set, () => start);
     }
   }
@@ -102,7 +109,14 @@ function apply(run: Run, op: PerformOp, { contract, changed, relieved }: Summary
     const start = startOf(contract, account);
     const moved = end.reduce((sum, n, i) => sum + Math.max(0, n - (start[i] ?? 0)), 0);
     if (moved > 0) {
-      run.journal.add({ account, verb: 'perform', under: op.under, op, moved, to });
+      run.journal.add({
+        account,
+        verb: 'perform',
+        under: op.under,
+        op,
+        moved,
+        to,
+      });
     }
   }
 }
@@ -125,8 +139,22 @@ function rerun(
   const known = new Set(told.map(keyOf));
   for (const fact of inner.facts) {
     if (known.has(keyOf(fact))) continue;
-    const inside = fact.inside ?? { procedure: fact.procedure, place: fact.place };
-    run.facts.push({ ...fact, procedure: run.linked.procedure.id, place: op.place, inside });
+    const inside = fact.inside ?? {
+      procedure: fact.procedure,
+      place: fact.place,
+    };
+    const set = inner.setOf(fact);
+    const when = run.when(set);
+    run.tell(
+      {
+        ...fact,
+        when,
+        procedure: run.linked.procedure.id,
+        place: op.place,
+        inside,
+      },
+      set,
+    );
   }
 }
 
@@ -140,7 +168,11 @@ export class Summaries {
   readonly #analyse: (linked: LinkedProcedure) => Summary;
   readonly #done = new Map<LinkedProcedure, Summary>();
   readonly #under: { readonly linked: LinkedProcedure; place: Op['place'] }[] = [];
-  readonly #parts: { linked: LinkedProcedure; section: Section; place: Op['place'] }[] = [];
+  readonly #parts: {
+    linked: LinkedProcedure;
+    section: Section;
+    place: Op['place'];
+  }[] = [];
 
   constructor(manual: LinkedManual, analyse: (linked: LinkedProcedure) => Summary) {
     this.#manual = manual;
@@ -201,7 +233,10 @@ function tellCycle(
   run: Run,
   op: PerformOp,
   callee: LinkedProcedure,
-  chain: readonly { readonly linked: LinkedProcedure; readonly place: Op['place'] }[],
+  chain: readonly {
+    readonly linked: LinkedProcedure;
+    readonly place: Op['place'];
+  }[],
 ): void {
   run.facts.push({
     kind: 'perform-cycle',
@@ -209,6 +244,9 @@ function tellCycle(
     place: op.place,
     item: callee.procedure.id,
     when: undefined,
-    chain: chain.map(({ linked, place }) => ({ procedure: linked.procedure.id, place })),
+    chain: chain.map(({ linked, place }) => ({
+      procedure: linked.procedure.id,
+      place,
+    })),
   });
 }

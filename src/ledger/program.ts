@@ -21,6 +21,8 @@ export type Op = {
 } & (
   | { readonly type: 'act'; readonly action: Action }
   | { readonly type: 'perform'; readonly perform: Perform }
+  /** A step begins. */
+  | { readonly type: 'step' }
   /** Where a `::reverse` that is not written out yet stands. Does nothing. */
   | { readonly type: 'reverse'; readonly reverse: Reverse }
 );
@@ -74,7 +76,9 @@ class Builder {
       case 'steps':
         for (const step of block.steps) {
           this.#step += 1;
-          this.blocks(step.blocks, this.narrow(under, step.when));
+          const inside = this.narrow(under, step.when);
+          this.ops.push({ type: 'step', ...this.#at(step.place, inside) });
+          this.blocks(step.blocks, inside);
         }
         return;
       case 'torque': {
@@ -102,12 +106,20 @@ class Builder {
         return;
       case 'perform': {
         const inside = this.narrow(under, block.when);
-        this.ops.push({ type: 'perform', perform: block, ...this.#at(block.place, inside) });
+        this.ops.push({
+          type: 'perform',
+          perform: block,
+          ...this.#at(block.place, inside),
+        });
         return;
       }
       case 'reverse': {
         const inside = this.narrow(under, block.when);
-        this.ops.push({ type: 'reverse', reverse: block, ...this.#at(block.place, inside) });
+        this.ops.push({
+          type: 'reverse',
+          reverse: block,
+          ...this.#at(block.place, inside),
+        });
         return;
       }
     }
@@ -119,7 +131,13 @@ class Builder {
   }
 
   #at(place: Place, under: VariantSet) {
-    return { under, step: this.#step, top: this.#step, section: this.#section, place };
+    return {
+      under,
+      step: this.#step,
+      top: this.#step,
+      section: this.#section,
+      place,
+    };
   }
 
   /**
@@ -133,7 +151,10 @@ class Builder {
       this.blocks(only.blocks, this.#space.and(under, before));
       return;
     }
-    const ways = branch.ways.map((way, i) => ({ value: `way ${i + 1}`, label: way.label }));
+    const ways = branch.ways.map((way, i) => ({
+      value: `way ${i + 1}`,
+      label: way.label,
+    }));
     const past = branch.optional ? [{ value: 'none', label: undefined }] : [];
     const [first, ...others] = [...ways, ...past];
     if (first === undefined) return;

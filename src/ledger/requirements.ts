@@ -37,7 +37,11 @@ export function requirementsFor(
     states: (by: StatefulItem) => readonly string[],
   ) =>
     items.flatMap((one) =>
-      beside(account, accounts.of(one)).map((by) => ({ kind, by, broken: anyIn(by, states(one)) })),
+      beside(account, accounts.of(one)).map((by) => ({
+        kind,
+        by,
+        broken: anyIn(by, states(one)),
+      })),
     );
   const leaving = move.direction === 'out' || verb === 'replace';
   const returning = move.direction === 'back';
@@ -65,7 +69,11 @@ export function requirementsFor(
   for (const circuit of opened(item, move, precedence)) {
     if (!standsUnderPressure(circuit)) continue;
     const by = accounts.pressureOf(circuit);
-    list.push({ kind: 'under-pressure', by, broken: anyIn(by, ['pressurised']) });
+    list.push({
+      kind: 'under-pressure',
+      by,
+      broken: anyIn(by, ['pressurised']),
+    });
   }
   if (item.kind === 'circuit' && verb === 'fill') {
     list.push(...need('fill-open', drainPoints(item, precedence), isOpenStates));

@@ -43,6 +43,7 @@ export class Run {
   /** The variants that the procedure is for. */
   readonly scope: VariantSet;
   readonly #precedence: Precedence;
+  readonly #sets = new WeakMap<LedgerFact, VariantSet>();
 
   constructor(
     setting: Setting,
@@ -62,7 +63,8 @@ export class Run {
   go(program: readonly Op[]): void {
     for (const op of program) {
       if (op.under === this.setting.space.none) continue;
-      if (op.type === 'act') this.#act(op);
+      if (op.type === 'step') this.journal.step(op.under);
+      else if (op.type === 'act') this.#act(op);
       else if (op.type === 'perform') this.setting.perform(this, op);
     }
   }
@@ -269,7 +271,13 @@ export class Run {
           since,
         };
       case 'already':
-        return { kind: 'already-done', verb, direction: move.direction, state, since };
+        return {
+          kind: 'already-done',
+          verb,
+          direction: move.direction,
+          state,
+          since,
+        };
       default:
         return { kind: 'state-unfit', verb, state, from: move.from, since };
     }
@@ -307,7 +315,10 @@ export class Run {
     const set = this.journal.untold(by, this.#keyOf(kind, item, instance), broken);
     if (set === this.setting.space.none) return;
     const { verb } = op.action;
-    const common = { byPlace: by.item.place, since: this.journal.last(by, set) };
+    const common = {
+      byPlace: by.item.place,
+      since: this.journal.last(by, set),
+    };
     const state: Spread = spread(by, counts);
     const id = by.item.id;
     switch (kind) {
@@ -371,7 +382,10 @@ export class Run {
     let parts: { set: VariantSet; items: readonly StatefulItem[] }[] = [{ set: under, items: [] }];
     for (const item of items) {
       parts = parts.flatMap((part) => [
-        { set: space.and(part.set, presence(item)), items: [...part.items, item] },
+        {
+          set: space.and(part.set, presence(item)),
+          items: [...part.items, item],
+        },
         { set: space.minus(part.set, presence(item)), items: part.items },
       ]);
     }
@@ -396,7 +410,14 @@ export class Run {
         this.books.change(account, set, () =>
           account.states.map((state) => (state === 'filled' ? 1 : 0)),
         );
-        this.journal.add({ account, verb: op.action.verb, under: set, op, moved: 1, to: 'filled' });
+        this.journal.add({
+          account,
+          verb: op.action.verb,
+          under: set,
+          op,
+          moved: 1,
+          to: 'filled',
+        });
       }
     }
   }
@@ -458,6 +479,21 @@ export class Run {
     return [this.linked.procedure.id, kind, item.id, instance].join(' ');
   }
 
+  tell(fact: LedgerFact, set: VariantSet): void {
+    this.facts.push(fact);
+    this.keep(fact, set);
+  }
+
+  /** Remembers the variants that a fact holds for. */
+  keep(fact: LedgerFact, set: VariantSet): void {
+    this.#sets.set(fact, set);
+  }
+
+  /** The variants that a fact of this run holds for. */
+  setOf(fact: LedgerFact): VariantSet {
+    return this.#sets.get(fact) ?? this.scope;
+  }
+
   #tell(op: Act, { id: item, instance }: Subject, set: VariantSet, fact: Own<LedgerFact>): void {
     const { place } = op;
     const told = {
@@ -467,7 +503,7 @@ export class Run {
       instance,
       when: this.when(set),
     };
-    this.facts.push({ ...told, ...fact });
+    this.tell({ ...told, ...fact }, set);
   }
 }
 
@@ -480,7 +516,10 @@ interface Subject {
   readonly instance?: string | undefined;
 }
 
-const subjectOf = ({ item, instance }: Account): Subject => ({ id: item.id, instance });
+const subjectOf = ({ item, instance }: Account): Subject => ({
+  id: item.id,
+  instance,
+});
 
 /** A fact without what all facts have in common. */
 export type Own<F> = F extends LedgerFact

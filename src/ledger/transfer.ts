@@ -3,15 +3,27 @@ import type { Move } from './kinds.ts';
 
 /** What a move does to the counts of one account. */
 export type Transfer =
-  | { readonly outcome: 'moved'; readonly counts: Counts; readonly moved: number }
+  | {
+      readonly outcome: 'moved';
+      readonly counts: Counts;
+      readonly moved: number;
+    }
   /** Every piece is already where the move would bring it. */
   | { readonly outcome: 'already'; readonly counts: Counts }
   /** Pieces are in states that the move does not start from; `counts` is what to go on with. */
   | { readonly outcome: 'unfit'; readonly counts: Counts }
   /** More pieces are asked for than there are to move. */
-  | { readonly outcome: 'too-many'; readonly counts: Counts; readonly available: number }
+  | {
+      readonly outcome: 'too-many';
+      readonly counts: Counts;
+      readonly available: number;
+    }
   /** Thrown-away pieces are put back. */
-  | { readonly outcome: 'old-back'; readonly counts: Counts; readonly moved: number };
+  | {
+      readonly outcome: 'old-back';
+      readonly counts: Counts;
+      readonly moved: number;
+    };
 
 /** Moves `qty` pieces, or all that are left to do when `qty` is undefined. Pure. */
 export function transfer(

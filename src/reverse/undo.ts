@@ -71,13 +71,14 @@ function undoFastener(
   const unfinished = out + (away.get('loose') ?? 0) + (away.get('snug') ?? 0);
   const isDone = unfinished === 0 || (item.tightness === 'hand-tight' && unfinished === out);
   if (isDone) return back;
-  // What was loosened before the part came off is tightened after the part is back, where it was loosened.
+  // What was loosened before the part came off is tightened after the part is back, where it was loosened;
+  // what was loosened when others were out already, after those are back.
   const loosened = story.find((entry) => entry.to === 'loose');
   const atInstall = back.reduce<Entry | undefined>(
     (first, { entry }) => earlier(first, entry),
     undefined,
   );
-  const at = loosened ?? atInstall ?? story.at(-1);
+  const at = loosened === undefined ? (atInstall ?? story.at(-1)) : earlier(atInstall, loosened);
   const verb = item.torque === undefined ? 'tighten' : 'torque';
   return at === undefined ? back : [...back, make.one(verb, at, 1)];
 }

@@ -16,8 +16,8 @@ export const narrowWhen: Operator = {
     const { procedure } = linked;
     const program = programOf(linked, procedure.sections, space, space.all);
     for (const [i, op] of program.entries()) {
-      if (op.type === 'reverse' || (op.type === 'act' ? op.action : op.perform).when !== undefined)
-        continue;
+      if (op.type !== 'act' && op.type !== 'perform') continue;
+      if ((op.type === 'act' ? op.action : op.perform).when !== undefined) continue;
       const about = aboutOf(subject, op);
       if (about === undefined) continue;
       const done = space.and(op.under, presenceOf(subject, op));
