@@ -14,7 +14,7 @@ export {
 } from './hazards-at-a-glance.ts';
 export { idWords } from './id-words.ts';
 export { instancesMeant, instancesOf, instanceWords, piecesAtEach } from './instances.ts';
-export { compareText, itemName, piecesOf, strengthOf } from './item-name.ts';
+export { itemName, piecesOf, strengthOf } from './item-name.ts';
 export { handledCircuits, isTorqued, type Torqued, torquedItems } from './items-with-figures.ts';
 export { type MixPart, mixVolumes } from './mix-volumes.ts';
 export { allItems, machineOf, type Owned, type Owner, ownerOf } from './owner.ts';

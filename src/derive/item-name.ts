@@ -16,6 +16,3 @@ export function strengthOf(item: { class?: string; grade?: string }): string | u
   if (item.class !== undefined) return `class ${item.class}`;
   return item.grade === undefined ? undefined : `grade ${item.grade}`;
 }
-
-/** Order of names and ids that depends on no locale. */
-export const compareText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -1,9 +1,10 @@
 import type { Item } from '../catalogue/index.ts';
 import type { LinkedProcedure } from '../link/index.ts';
+import { compareText } from '../source/index.ts';
 import type { Action, Ref } from '../syntax/index.ts';
 import { type FoundItems, mergeFound } from './found-items.ts';
 import { actionsOf, type Gathering } from './gather.ts';
-import { compareText, itemName, piecesOf } from './item-name.ts';
+import { itemName, piecesOf } from './item-name.ts';
 
 /** Something to fetch before work starts, with the procedure that asks for it first. */
 export interface Pull {

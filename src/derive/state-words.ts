@@ -1,8 +1,8 @@
 import type { States } from '../../schemas/front-matter.ts';
 import type { Item } from '../catalogue/index.ts';
 import type { LinkedProcedure } from '../link/index.ts';
+import { compareText } from '../source/index.ts';
 import { idWords } from './id-words.ts';
-import { compareText } from './item-name.ts';
 
 /** An item at the start or the end of a job, with its state in words: "drained", "4 out, 4 tight". */
 export interface StateWords {

@@ -1,5 +1,5 @@
 import type { LinkedManual, LinkedProcedure } from '../link/index.ts';
-import { compareText } from './item-name.ts';
+import { compareText } from '../source/index.ts';
 
 export interface System {
   readonly name: string;

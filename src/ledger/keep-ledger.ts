@@ -1,4 +1,5 @@
-import { resolveCondition } from '../applicability/index.ts';
+import { resolveCondition, type Space, type VariantSet } from '../applicability/index.ts';
+import type { Item } from '../catalogue/index.ts';
 import type { LinkedManual, LinkedProcedure } from '../link/index.ts';
 import type { Reverse } from '../syntax/index.ts';
 import { Accounts, tally } from './account.ts';
@@ -42,13 +43,24 @@ export function openLedger(linked: LinkedManual): Ledger {
       }
       return precedence;
     },
-    presence: ({ when }) => (when === undefined ? space.all : resolveCondition(space, when).value),
+    presence: presenceIn(space),
     perform: (run, op) => summaries.perform(run, op),
   };
   const summaries: Summaries = new Summaries(linked, (one) => analyse(one, setting));
   return {
     summaryOf: (one) => summaries.of(one),
     run: (one, until) => summaries.within(one, () => runThrough(one, setting, until)),
+  };
+}
+
+/** The variants that have an item, each item's condition resolved once. */
+function presenceIn(space: Space): Setting['presence'] {
+  const known = new Map<Item, VariantSet>();
+  return (item) => {
+    if (item.when === undefined) return space.all;
+    const presence = known.get(item) ?? resolveCondition(space, item.when).value;
+    known.set(item, presence);
+    return presence;
   };
 }
 

@@ -6,7 +6,7 @@ import {
   type ManualModel,
   readOwnItems,
 } from '../catalogue/index.ts';
-import { locator, type ManualFiles, nearest } from '../source/index.ts';
+import { compareText, locator, type ManualFiles, nearest } from '../source/index.ts';
 import type { Procedure, Ref } from '../syntax/index.ts';
 import { checkConditions } from './check-conditions.ts';
 import { checkFigures, checkLinks } from './check-links.ts';
@@ -22,7 +22,9 @@ export function linkManual(
 ): { value: LinkedManual; facts: readonly (LinkFact | CatalogueFact)[] } {
   const facts: (LinkFact | CatalogueFact)[] = [];
   const byId = new Map<string, LinkedProcedure>();
-  const inOrder = [...procedures].sort((a, b) => compare(a.id, b.id) || compare(a.file, b.file));
+  const inOrder = [...procedures].sort(
+    (a, b) => compareText(a.id, b.id) || compareText(a.file, b.file),
+  );
   for (const procedure of inOrder) {
     const first = byId.get(procedure.id);
     if (first !== undefined) {
@@ -110,5 +112,3 @@ function ownItemsOf(
   facts.push(...read.facts);
   return read.value;
 }
-
-const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -1,7 +1,6 @@
 import type { Circuit, Item } from '../catalogue/index.ts';
 import {
   allItems,
-  compareText,
   conditionWords,
   instancesOf,
   isTorqued,
@@ -19,6 +18,7 @@ import {
 } from '../derive/index.ts';
 import type { LinkedManual } from '../link/index.ts';
 import { printByPolicy } from '../quantity/index.ts';
+import { compareText } from '../source/index.ts';
 import type { FluidRow, TorqueRow } from './book.ts';
 import { itemLink, procedureLink, rowAnchor } from './site-links.ts';
 import { threadWords } from './torque-box.ts';

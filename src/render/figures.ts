@@ -1,5 +1,5 @@
-import { compareText } from '../derive/index.ts';
 import { allBlocks, type LinkedManual, type LinkedProcedure, targetOf } from '../link/index.ts';
+import { compareText } from '../source/index.ts';
 import type { Figure } from './book.ts';
 import { figurePath } from './site-links.ts';
 

@@ -1,5 +1,6 @@
 import type { Catalogue, Item, ItemKind } from '../catalogue/index.ts';
-import { compareText, itemName, type Use, valuesInText } from '../derive/index.ts';
+import { itemName, type Use, valuesInText } from '../derive/index.ts';
+import { compareText } from '../source/index.ts';
 import type { MachineEntry, MachinePage } from './book.ts';
 import { itemFacts } from './item-facts.ts';
 import type { ManualContext } from './sheet-context.ts';

@@ -1,6 +1,5 @@
 import type { Report } from '../../schemas/report.ts';
 import {
-  compareText,
   documentNumber,
   performsOf,
   type StepNumbers,
@@ -9,6 +8,7 @@ import {
   whereUsed,
 } from '../derive/index.ts';
 import type { LinkedManual, LinkedProcedure } from '../link/index.ts';
+import { compareText } from '../source/index.ts';
 import type { Book } from './book.ts';
 import { allFigureRows, figureTables } from './figure-rows.ts';
 import { figuresOf } from './figures.ts';

@@ -4,7 +4,7 @@ import { keepLedger } from '../ledger/index.ts';
 import { type LinkedManual, linkManual } from '../link/index.ts';
 import { expandReverses } from '../reverse/index.ts';
 import { type Fact, findAll, makeExamined } from '../rules/index.ts';
-import type { ManualFiles } from '../source/index.ts';
+import { compareText, type ManualFiles } from '../source/index.ts';
 import { parseProcedure } from '../syntax/index.ts';
 import { makeReport } from './make-report.ts';
 
@@ -46,13 +46,11 @@ export function inspect(
 
 function sorted(files: ManualFiles): ManualFiles {
   return {
-    texts: files.texts.toSorted((a, b) => compare(a.path, b.path)),
-    unreadable: files.unreadable.toSorted((a, b) => compare(a.path, b.path)),
-    others: files.others.toSorted(compare),
+    texts: files.texts.toSorted((a, b) => compareText(a.path, b.path)),
+    unreadable: files.unreadable.toSorted((a, b) => compareText(a.path, b.path)),
+    others: files.others.toSorted(compareText),
   };
 }
 
 const isProcedure = (path: string): boolean =>
   path.startsWith('procedures/') && path.endsWith('.md');
-
-const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

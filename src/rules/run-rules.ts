@@ -1,6 +1,6 @@
 import type { Finding, Level, Related } from '../../schemas/finding.ts';
 import type { ManualSettings } from '../../schemas/manual.ts';
-import { comparePlaces, placeOf } from '../source/index.ts';
+import { comparePlaces, compareText, placeOf } from '../source/index.ts';
 import type { Draft, Examined, Rule } from './rule.ts';
 import { unchangeable } from './unchangeable.ts';
 
@@ -69,5 +69,3 @@ function distinct(findings: readonly Finding[]): Finding[] {
     return before === undefined || JSON.stringify(before) !== JSON.stringify(one);
   });
 }
-
-const compareText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -1,3 +1,4 @@
+export { compareText } from './compare-text.ts';
 export type { SourceFact } from './facts.ts';
 export type { ManualFiles, TextFile } from './files.ts';
 export { nearest, slipsBetween } from './near.ts';

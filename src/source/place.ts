@@ -1,4 +1,5 @@
 import type { Place, Point } from '../../schemas/finding.ts';
+import { compareText } from './compare-text.ts';
 
 /** Turns offsets of one text into points and places. */
 export interface Locator {
@@ -30,8 +31,9 @@ export function placeOf({ file, start, end }: Place): Place {
 
 /** Order of places: file, then offset, then end. Never depends on a locale. */
 export function comparePlaces(a: Place, b: Place): number {
-  if (a.file !== b.file) return a.file < b.file ? -1 : 1;
-  return a.start.offset - b.start.offset || a.end.offset - b.end.offset;
+  return (
+    compareText(a.file, b.file) || a.start.offset - b.start.offset || a.end.offset - b.end.offset
+  );
 }
 
 function lineStarts(text: string): number[] {
