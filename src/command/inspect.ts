@@ -1,4 +1,4 @@
-import type { Level } from '../../schemas/finding.ts';
+import type { Finding, Level } from '../../schemas/finding.ts';
 import type { Report } from '../../schemas/report.ts';
 import { reportAsText } from '../report/index.ts';
 import { checkFolder } from './check-folder.ts';
@@ -8,7 +8,7 @@ import { paintFor, say } from './terminal.ts';
 
 export interface InspectOptions {
   readonly format: 'text' | 'json';
-  /** Only findings of these rules are shown and counted; of all rules when empty. */
+  /** Only findings of these rules, told or waived, are shown and counted; of all rules when empty. */
   readonly only: readonly string[];
   /** Findings below this level neither fail nor show. */
   readonly level: Level;
@@ -27,11 +27,21 @@ export async function inspectCommand(folder: string, options: InspectOptions): P
 }
 
 function select(report: Report, { only, level }: InspectOptions): Report {
-  const findings = report.findings.filter(
-    (finding) =>
-      weight[finding.level] >= weight[level] && (only.length === 0 || only.includes(finding.rule)),
-  );
+  const isAsked = (rule: string): boolean => only.length === 0 || only.includes(rule);
+  const isShown = (finding: Finding): boolean =>
+    weight[finding.level] >= weight[level] && isAsked(finding.rule);
+  const findings = report.findings.filter(isShown);
+  const waivers = report.waivers.flatMap((waiver) => {
+    const waived = waiver.waived.filter(isShown);
+    const isEmptied = waived.length === 0 && waiver.waived.length > 0;
+    return isAsked(waiver.rule) && !isEmptied ? [{ ...waiver, waived }] : [];
+  });
   const count = (one: Level) => findings.filter((finding) => finding.level === one).length;
-  const counts = { error: count('error'), warning: count('warning'), note: count('note') };
-  return { ...report, findings, summary: { ...report.summary, ...counts } };
+  const summary = {
+    error: count('error'),
+    warning: count('warning'),
+    note: count('note'),
+    waived: waivers.reduce((sum, { waived }) => sum + waived.length, 0),
+  };
+  return { ...report, findings, waivers, summary };
 }

@@ -82,6 +82,7 @@ import { rule as unitUnknown } from './values/unit-unknown.ts';
 import { rule as unitsMixed } from './values/units-mixed.ts';
 import { rule as actionInHazard } from './words/action-in-hazard.ts';
 import { rule as countInWords } from './words/count-in-words.ts';
+import { rule as jumpInWords } from './words/jump-in-words.ts';
 import { rule as notImperative } from './words/not-imperative.ts';
 import { rule as reverseAsks } from './words/reverse-asks.ts';
 import { rule as reverseOrder } from './words/reverse-order.ts';
@@ -176,6 +177,7 @@ export const rules: readonly Rule[] = [
   unitsMixed,
   actionInHazard,
   countInWords,
+  jumpInWords,
   notImperative,
   reverseOrder,
   reverseAsks,

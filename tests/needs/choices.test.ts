@@ -66,7 +66,7 @@ circuits:
     },
     ['in-without-out seal'],
   );
-  wanted.faulty(
+  faulty(
     'in words, with a step number typed',
     { body: '1. Press the pedal.\n2. Repeat steps 1 and 2 until no bubbles come.\n' },
     ['jump-in-words'],
@@ -92,7 +92,19 @@ parts:
   wanted.faulty('the job ends early with the lid off', { items, body: early('') }, [
     'left-out lid',
   ]);
-  wanted.faulty(
+  faulty(
+    'in words, in the middle of the steps',
+    {
+      items: 'parts:\n  lid: { name: lid }',
+      body: '1. :check{item=lid} If it is tight, the procedure is complete.\n2. :remove{item=lid}. :install{item=lid}\n',
+    },
+    ['jump-in-words'],
+  );
+  sound('in words, after the last step', {
+    items: 'parts:\n  lid: { name: lid }',
+    body: '1. :check{item=lid}\n\nThe procedure is complete.\n',
+  });
+  faulty(
     'in words',
     {
       items: 'parts:\n  lid: { name: lid }',

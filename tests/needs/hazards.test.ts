@@ -52,7 +52,7 @@ aids:
     { items, body: body.replace('2. :withdraw{item=prop}\n', '') },
     ['action-in-hazard prop', 'aid-left-in prop'],
   );
-  wanted.faulty(
+  faulty(
     'in a note, without a directive',
     {
       items,
@@ -60,7 +60,7 @@ aids:
     },
     ['untracked-action prop'],
   );
-  wanted.faulty(
+  faulty(
     'in a panel, without a directive',
     {
       items,
@@ -68,6 +68,14 @@ aids:
     },
     ['untracked-action prop'],
   );
+  sound('a note that says over what a step does', {
+    items,
+    body: '> Note: remove the prop before you close the lid.\n\n1. :fit{item=prop}\n2. :withdraw{item=prop}\n',
+  });
+  sound('how to avoid harm is no work', {
+    items,
+    body: ':::warning{hazard="The lid falls shut" harm="Crushed fingers"}\nKeep your hands away from the prop. Do not remove the prop while the lid is open. Remove the prop only with both hands. Wear gloves.\n:::\n\n1. :check{item=prop}\n',
+  });
 });
 
 describe('F68 a hazard that demands a check which no step performs', () => {

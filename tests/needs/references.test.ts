@@ -1,5 +1,5 @@
 import { describe, test } from 'vitest';
-import { faulty, sheet, sound, wanted } from './example.ts';
+import { faulty, sheet, sound } from './example.ts';
 
 const machine = `machine: mill
 name: Mill
@@ -58,11 +58,15 @@ parts:
 });
 
 describe('F48 order by figure numbers', () => {
-  wanted.faulty(
+  faulty(
     'in numerical sequence, with no steps',
     { body: 'Take the pump apart in the numerical sequence of figure 3.\n' },
-    ['reverse-order'],
+    ['jump-in-words'],
   );
+  sound('fasteners tightened in the order of their numbers', {
+    items: 'fasteners:\n  cap-nut: { name: cap nut, count: 4, torque: 20 N·m }',
+    body: '1. :loosen{item=cap-nut} in numerical order.\n2. :torque{item=cap-nut} in the numerical sequence of figure 3.\n',
+  });
 });
 
 describe('F49 perform another paragraph of the same manual', () => {

@@ -113,7 +113,7 @@ describe('F58 repeat steps for the others', () => {
     items: wheel,
     body: `${other}::perform{procedure=example part=left each=right}\n`,
   });
-  wanted.faulty('in words', { items: wheel, body: `${other}Do the same for the right wheel.\n` }, [
+  faulty('in words', { items: wheel, body: `${other}Do the same for the right wheel.\n` }, [
     'jump-in-words',
   ]);
 });

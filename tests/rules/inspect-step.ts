@@ -33,6 +33,7 @@ export function wordsFoundIn(body: string): readonly Finding[] {
   const files = { texts: [{ path: 'procedures/a.md', text }], unreadable: [], others: [] };
   const rules = [
     'count-in-words',
+    'jump-in-words',
     'not-imperative',
     'reverse-order',
     'sentence-too-long',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { wordsFound } from './inspect-step.ts';
+import { wordsFound, wordsFoundIn } from './inspect-step.ts';
 
 /** Sentences as a careful writer puts them; common practice, no published source. */
 const sound = [
@@ -87,6 +87,21 @@ describe('rules on words', () => {
     const [found] = wordsFound('Slowly take out the guard bolts.');
     expect(found?.help).toBe('Write `:remove[take out the guard bolts]{item=guard-bolt}`.');
     expect(found?.fix?.edits[0]?.text).toBe(':remove[take out the guard bolts]{item=guard-bolt}');
+  });
+
+  it('want work in a panel to be a step, and change nothing there', () => {
+    const body =
+      ':::warning{hazard="The drum turns" harm="Crushed fingers"}\nPull out the drum pin. Keep your hands away.\n:::\n\n1. Look.';
+    const [found, ...more] = wordsFoundIn(body);
+    expect([found?.rule, found?.item, found?.fix, more]).toEqual([
+      'untracked-action',
+      'pin',
+      undefined,
+      [],
+    ]);
+    expect(found?.help).toBe(
+      'Make it a step of its own: `:withdraw[Pull out the drum pin]{item=pin}`.',
+    );
   });
 
   it('choose the verb that fits the kind of the thing', () => {

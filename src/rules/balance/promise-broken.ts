@@ -4,7 +4,7 @@ import { related } from '../telling/related.ts';
 import { storyOf } from '../telling/trace.ts';
 import { code } from '../wording/lists.ts';
 import { spreadWords, spreadYaml } from '../wording/spread.ts';
-import { theyAre, thingOf } from '../wording/thing.ts';
+import { them, theyAre, thingOf } from '../wording/thing.ts';
 
 export const rule: Rule = {
   id: 'promise-broken',
@@ -17,7 +17,7 @@ export const rule: Rule = {
       const front = examined.linked.procedures.get(fact.procedure)?.procedure;
       yield ledgerDraft(examined, fact, {
         message: `${theyAre(thing)} ${spreadWords(fact.state)} at the end, but ${code('leaves')} says ${spreadWords(fact.expected)}`,
-        help: `Bring the steps to ${code(spreadYaml(fact.expected))}, or write ${code(`${fact.item}: ${spreadYaml(fact.state)}`)} under ${code('leaves')}.`,
+        help: `Add the steps that bring ${them(thing.size)} to ${code(spreadYaml(fact.expected))}, or write ${code(`${fact.item}: ${spreadYaml(fact.state)}`)} under ${code('leaves')}.`,
         related: [
           ...(front === undefined
             ? []

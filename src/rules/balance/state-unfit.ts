@@ -1,11 +1,16 @@
+import type { Verb } from '../../../schemas/directives.ts';
+import type { LedgerFact } from '../../ledger/index.ts';
 import type { Draft, Rule } from '../rule.ts';
 import { ledgerDraft } from '../telling/ledger-draft.ts';
 import { traced } from '../telling/trace.ts';
-import { oneOf } from '../wording/lists.ts';
+import { directive } from '../wording/directive.ts';
+import { oneOf, sentence } from '../wording/lists.ts';
 import { spreadWords } from '../wording/spread.ts';
 import { stateWord } from '../wording/states.ts';
-import { the, theyAre, thingOf } from '../wording/thing.ts';
+import { the, them, theyAre, thingOf } from '../wording/thing.ts';
 import { verbWords } from '../wording/verbs.ts';
+
+type Unfit = Extract<LedgerFact, { kind: 'state-unfit' }>;
 
 export const rule: Rule = {
   id: 'state-unfit',
@@ -14,9 +19,14 @@ export const rule: Rule = {
   *check(examined): Generator<Draft> {
     for (const fact of examined.facts('state-unfit')) {
       const thing = thingOf(examined, fact.procedure, fact.item);
+      const first = firstDone(fact);
+      const are = thing.size === 1 ? 'it is' : 'they are';
       yield ledgerDraft(examined, fact, {
-        message: `${the(thing)} cannot be ${verbWords[fact.verb].done} here: ${thing.size === 1 ? 'it is' : 'they are'} ${spreadWords(fact.state)}, not ${oneOf(fact.from.map(stateWord))}`,
-        help: 'Add the action that is missing before this one, or take this one out.',
+        message: `${the(thing)} cannot be ${verbWords[fact.verb].done} here: ${are} ${first === 'remove' ? 'still ' : ''}${spreadWords(fact.state)}, not ${oneOf(fact.from.map(stateWord))}`,
+        help:
+          first === undefined
+            ? 'Add the action that is missing before this one, or take this one out.'
+            : `${sentence(verbWords[first].order)} ${them(thing.size)} first with ${directive(first, thing)}, or take this action out.`,
         related: traced(fact.since, thing.size),
       });
     }
@@ -31,3 +41,24 @@ export const rule: Rule = {
     }
   },
 };
+
+/** Of the states in which pieces are and should be, the action that leads from one to the other. */
+const between: readonly (readonly [is: string, should: string, verb: Verb])[] = [
+  ['in', 'out', 'remove'],
+  ['tight', 'out', 'remove'],
+  ['snug', 'out', 'remove'],
+  ['loose', 'out', 'remove'],
+  ['capped', 'open', 'uncap'],
+  ['made', 'open', 'disconnect'],
+  ['joined', 'open', 'disconnect'],
+  ['drained', 'filled', 'fill'],
+];
+
+function firstDone({ state, from, verb }: Unfit): Verb | undefined {
+  if (verb === 'check') return undefined;
+  const ways = state.map(([is]) =>
+    between.find(([at, should]) => at === is && from.includes(should)),
+  );
+  const [first] = ways;
+  return first !== undefined && ways.every((way) => way?.[2] === first[2]) ? first[2] : undefined;
+}

@@ -3,8 +3,10 @@ import { allActions, allBlocks, allSteps, type LinkedProcedure } from '../../lin
 import type { Block } from '../../syntax/index.ts';
 import { onceFor } from './once-for.ts';
 
-/** Ids of the items that a procedure names anywhere, each as often as it is named. */
-function* idsNamedBy({ procedure }: LinkedProcedure): Generator<string> {
+/** Ids of the items that a procedure names anywhere. */
+const idsNamedBy = onceFor((one: LinkedProcedure): ReadonlySet<string> => new Set(idsIn(one)));
+
+function* idsIn({ procedure }: LinkedProcedure): Generator<string> {
   const { front } = procedure;
   yield* front.tools;
   yield* front.consumables;
@@ -73,7 +75,7 @@ export function partakers(procedures: Iterable<LinkedProcedure>): ReadonlySet<It
   const found = new Set<Item>();
   for (const one of procedures) {
     const naming = namingIn(one.catalogue);
-    for (const id of new Set(idsNamedBy(one))) {
+    for (const id of idsNamedBy(one)) {
       for (const item of naming.get(id) ?? []) found.add(item);
     }
   }

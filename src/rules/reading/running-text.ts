@@ -102,6 +102,21 @@ function kindOf(node: Nodes, actions: ReadonlyMap<Nodes, Action>): Stretch['kind
   return node.type === 'image' ? 'picture' : undefined;
 }
 
+/** The words without quotations, code and pictures, at the same offsets. */
+export const plainWords = onceFor(({ text, stretches }: RunningText): string =>
+  blanked(text, [
+    ...stretches.filter(({ kind }) => kind === 'code' || kind === 'picture'),
+    ...quotationsIn(text),
+  ]),
+);
+
+export function quotationsIn(text: string): { start: number; end: number }[] {
+  return [...text.matchAll(/"[^"]*"|“[^”]*”/g)].map(({ index, 0: quoted }) => ({
+    start: index,
+    end: index + quoted.length,
+  }));
+}
+
 /** A text with some stretches blanked out, all else at the same offsets. Stretches may overlap. */
 export function blanked(
   text: string,

@@ -25,24 +25,10 @@ function* textsOfSteps(one: LinkedProcedure): Generator<StepText> {
   }
 }
 
-/** Prose that is said as work to do, wherever it stands, outside of panels, figures and the like. */
-export function* workProse({ procedure }: LinkedProcedure): Generator<Prose> {
-  for (const section of procedure.sections) yield* proseIn(section.blocks);
-}
-
 function* ownProse(blocks: readonly Block[]): Generator<Prose> {
   for (const block of blocks) {
     if (block.type === 'prose') yield block;
     else if (block.type === 'guarded' || block.type === 'repeat') yield* ownProse(block.blocks);
     else if (block.type === 'branch') for (const way of block.ways) yield* ownProse(way.blocks);
-  }
-}
-
-function* proseIn(blocks: readonly Block[]): Generator<Prose> {
-  for (const block of blocks) {
-    if (block.type === 'steps') for (const step of block.steps) yield* proseIn(step.blocks);
-    else if (block.type === 'prose') yield block;
-    else if (block.type === 'guarded' || block.type === 'repeat') yield* proseIn(block.blocks);
-    else if (block.type === 'branch') for (const way of block.ways) yield* proseIn(way.blocks);
   }
 }

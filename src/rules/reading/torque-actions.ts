@@ -4,9 +4,10 @@ import { allActions, type LinkedProcedure } from '../../link/index.ts';
 import type { Action } from '../../syntax/index.ts';
 import type { Examined } from '../rule.ts';
 import { onceFor } from './once-for.ts';
+import { placedProse } from './placed-prose.ts';
 import { type RunningText, runningTexts } from './running-text.ts';
 import { type Sentence, sentencesOf } from './sentences.ts';
-import { workProse } from './step-texts.ts';
+
 import { type TorqueFigure, torquesIn } from './torque-figures.ts';
 
 /** A tightening of a fastener, with the torques that its sentence says in words. */
@@ -47,7 +48,7 @@ type Said = Pick<TorqueAction, 'figures' | 'beside'>;
 
 function saidBeside(one: LinkedProcedure): ReadonlyMap<Action, Said> {
   const found = new Map<Action, Said>();
-  for (const prose of workProse(one)) {
+  for (const { prose } of placedProse(one)) {
     for (const text of runningTexts(prose, one)) {
       for (const sentence of sentencesOf(text)) {
         const actions = actionsFrom(text, sentence);

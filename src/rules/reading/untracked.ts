@@ -5,7 +5,7 @@ import type { Action } from '../../syntax/index.ts';
 import { uncounted, type WorkVerb } from '../wording/work-verbs.ts';
 import { type Command, commandsIn } from './commands.ts';
 import type { ItemFinder, NamedItem } from './item-names.ts';
-import { blank, blanked, type RunningText } from './running-text.ts';
+import { blank, blanked, quotationsIn, type RunningText } from './running-text.ts';
 import { sentencesIn } from './sentences.ts';
 
 /** Words that command work without a directive. Offsets count in the running text. */
@@ -52,11 +52,7 @@ function untracked(command: Command, step: Worked, find: ItemFinder, offset: num
 
 /** The words with everything that is not plain prose blanked out, at the same offsets. */
 function masked({ text, stretches }: RunningText): string {
-  const quotes = [...text.matchAll(/"[^"]*"|“[^”]*”/g)].map((match) => ({
-    start: match.index,
-    end: match.index + match[0].length,
-  }));
-  return blanked(text, [...stretches, ...quotes]);
+  return blanked(text, [...stretches, ...quotationsIn(text)]);
 }
 
 const determiner =

@@ -35,17 +35,17 @@ interface PanelPart {
 const hazard: PanelPart = {
   name: 'hazard',
   says: 'what can hurt',
-  write: code('hazard="what can hurt"'),
+  write: `${code('hazard="…"')} with what can hurt, such as “The lid falls shut”`,
 };
 const damage: PanelPart = {
   name: 'hazard',
   says: 'what can be damaged',
-  write: code('hazard="what can be damaged"'),
+  write: `${code('hazard="…"')} with what can be damaged`,
 };
 const harm: PanelPart = {
   name: 'harm',
   says: 'what it does to people',
-  write: code('harm="what it does"'),
+  write: `${code('harm="…"')} with what it does to them, such as “Crushed fingers”`,
 };
 const avoid: PanelPart = {
   name: 'avoid',

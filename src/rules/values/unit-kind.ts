@@ -14,9 +14,10 @@ export const rule: Rule = {
     }
     for (const [procedure, one] of examined.linked.procedures) {
       for (const { text, place, what, expected } of writtenValues(one)) {
+        if (expected === undefined) continue;
         const { value } = parseQuantity(text);
         const found = value && kindOf(value);
-        if (found === undefined || expected === undefined || found === expected) continue;
+        if (found === undefined || found === expected) continue;
         if (expected === 'torque' && found === 'angle') continue;
         const fact = { written: text, found, expected, what };
         yield { place, procedure, ...words(fact), data: fact };

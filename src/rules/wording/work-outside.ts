@@ -13,3 +13,11 @@ export const adviceColumn =
 /** Words with which a sentence speaks of other times than now. */
 export const otherTimes =
   /\b(?:every|after|before|whenever|when|once|if|unless|until|only|always|never|at least|at the latest|yearly|monthly|weekly|daily)\b/i;
+
+/** A word that marks a sentence as a note. */
+export const noteLabel =
+  /^\s*(?:note|notice|important|attention|caution|warning|danger|tip|remark|hint)\s*[:!–—-]\s*/i;
+
+/** Beside the work, a sentence with one of these does not speak of this job, or only of a case. */
+export const otherCases =
+  /\b(?:every|after|whenever|when|once|if|unless|until|only|always|never|at least|at the latest|yearly|monthly|weekly|daily|may|can|should|instead|otherwise)\b/i;

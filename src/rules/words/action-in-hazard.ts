@@ -15,7 +15,7 @@ export const rule: Rule = {
             place: action.place,
             procedure,
             item: action.item.id,
-            message: `The action ${code(action.verb)} hides in a hazard panel; it is counted, but a technician may read over it`,
+            message: `The action ${code(`:${action.verb}`)} hides in a hazard panel; it is counted, but a technician may read over it`,
             data: { verb: action.verb, item: action.item.id },
             help: 'Make it a step of its own before the step that the panel guards.',
           };

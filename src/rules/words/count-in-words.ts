@@ -4,8 +4,9 @@ import type { Action } from '../../syntax/index.ts';
 import { type CountSaid, countsSaid } from '../reading/counts-said.ts';
 import { itemFinder } from '../reading/item-names.ts';
 import { actionsWithHistory, piecesMoved } from '../reading/pieces-moved.ts';
+import { placedProse } from '../reading/placed-prose.ts';
 import { runningTexts } from '../reading/running-text.ts';
-import { workProse } from '../reading/step-texts.ts';
+
 import type { Draft, Rule } from '../rule.ts';
 import { related } from '../telling/related.ts';
 import { declared } from '../telling/trace.ts';
@@ -41,7 +42,7 @@ function* saidIn(
   const find = itemFinder(one.catalogue);
   const itemOf = (action: Action): Item | undefined =>
     still.has(action.verb) ? undefined : one.item(action.item);
-  for (const prose of workProse(one)) {
+  for (const { prose } of placedProse(one)) {
     if (prose.actions.length === 0) continue;
     for (const text of runningTexts(prose, one)) {
       for (const said of countsSaid(text, itemOf, find)) {

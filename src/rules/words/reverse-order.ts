@@ -1,5 +1,6 @@
 import { actionsIn, within } from '../../link/index.ts';
-import type { Block, Section, Step } from '../../syntax/index.ts';
+import type { Section, Step } from '../../syntax/index.ts';
+import { placedProse } from '../reading/placed-prose.ts';
 import { type RunningText, runningTexts } from '../reading/running-text.ts';
 import { sentencesOf } from '../reading/sentences.ts';
 import type { Draft, Rule } from '../rule.ts';
@@ -12,20 +13,22 @@ export const rule: Rule = {
   level: 'error',
   *check(examined): Generator<Draft> {
     for (const [id, one] of examined.linked.procedures) {
-      for (const section of one.procedure.sections) {
-        for (const { block, step } of proseOf(section.blocks, undefined)) {
-          if (isWrittenOut(section, step)) continue;
-          for (const text of runningTexts(block, one)) yield* draftsIn(text, id);
-        }
+      for (const { prose, section, step } of placedProse(one)) {
+        for (const text of runningTexts(prose, one)) yield* draftsIn(text, id, section, step);
       }
     }
   },
 };
 
-function* draftsIn(text: RunningText, procedure: string): Generator<Draft> {
+function* draftsIn(
+  text: RunningText,
+  procedure: string,
+  section: Section,
+  step: Step | undefined,
+): Generator<Draft> {
   for (const { start, end } of sentencesOf(text)) {
     const phrase = reversePhrase(text.text.slice(start, end));
-    if (phrase === undefined) continue;
+    if (phrase === undefined || isWrittenOut(section, step)) continue;
     yield {
       place: text.placeOf(start + phrase.start, start + phrase.end),
       procedure,
@@ -33,23 +36,6 @@ function* draftsIn(text: RunningText, procedure: string): Generator<Draft> {
       data: { words: phrase.words },
       help: `Write the steps out, or write ${code('::reverse{of=removal}')} with the id of the section to turn round.`,
     };
-  }
-}
-
-interface Placed {
-  readonly block: Extract<Block, { type: 'prose' }>;
-  readonly step: Step | undefined;
-}
-
-function* proseOf(blocks: readonly Block[], step: Step | undefined): Generator<Placed> {
-  for (const block of blocks) {
-    if (block.type === 'prose') yield { block, step };
-    else if (block.type === 'steps')
-      for (const inner of block.steps) yield* proseOf(inner.blocks, inner);
-    else if (block.type === 'branch')
-      for (const way of block.ways) yield* proseOf(way.blocks, step);
-    else if (block.type === 'guarded' || block.type === 'repeat')
-      yield* proseOf(block.blocks, step);
   }
 }
 

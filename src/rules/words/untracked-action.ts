@@ -1,13 +1,15 @@
 import type { Fix } from '../../../schemas/finding.ts';
+import type { LinkedManual, LinkedProcedure } from '../../link/index.ts';
 import { itemFinder } from '../reading/item-names.ts';
 import type { RunningText } from '../reading/running-text.ts';
 import { sentencesOf } from '../reading/sentences.ts';
 import { stepTexts } from '../reading/step-texts.ts';
+import { textsAside } from '../reading/texts-aside.ts';
 import { textsOutside } from '../reading/texts-outside.ts';
-import { type Untracked, untrackedIn } from '../reading/untracked.ts';
+import { type Untracked, untrackedIn, type Worked } from '../reading/untracked.ts';
 import type { Draft, Examined, Rule } from '../rule.ts';
 import { code } from '../wording/lists.ts';
-import { otherTimes } from '../wording/work-outside.ts';
+import { otherCases, otherTimes } from '../wording/work-outside.ts';
 
 export const rule: Rule = {
   id: 'untracked-action',
@@ -15,39 +17,61 @@ export const rule: Rule = {
   level: 'warning',
   *check(examined): Generator<Draft> {
     for (const [procedure, one] of examined.linked.procedures) {
-      const find = itemFinder(one.catalogue);
-      for (const worked of [...stepTexts(one), ...textsOutside(one)]) {
-        for (const found of untrackedIn(worked, find)) {
-          if ('isPlain' in worked && worked.isPlain && !isSurely(worked.text, found)) continue;
-          const place = worked.text.placeOf(found.start, found.end);
-          const fix = wrap(examined, worked.text, found);
-          yield {
-            place,
-            procedure,
-            item: found.item?.id,
-            message: `“${oneLine(found.words)}” is work, but no directive counts it`,
-            data: { words: oneLine(found.words), verb: found.verb },
-            help: help(found),
-            fix,
-          };
-        }
+      for (const { text, found, isAside } of untrackedOf(one, examined.linked)) {
+        const place = text.placeOf(found.start, found.end);
+        yield {
+          place,
+          procedure,
+          item: found.item?.id,
+          message: `“${oneLine(found.words)}” is work, but no directive counts it`,
+          data: { words: oneLine(found.words), verb: found.verb },
+          help: isAside ? `Make it a step of its own: ${line(found)}.` : help(found),
+          fix: isAside ? undefined : wrap(examined, text, found),
+        };
       }
     }
   },
 };
 
-/** A plain paragraph commands work where a sentence begins with the verb, names an entry, and means now. */
-function isSurely(text: RunningText, { start, item }: Untracked): boolean {
-  const sentence = sentencesOf(text).find((one) => one.start <= start && start < one.end);
-  if (sentence === undefined || item === undefined || sentence.start !== start) return false;
-  return !otherTimes.test(text.text.slice(sentence.start, sentence.end));
+interface FoundIn {
+  readonly text: RunningText;
+  readonly found: Untracked;
+  /** True where it stands beside the work: the directive belongs into a step, not around the words. */
+  readonly isAside: boolean;
 }
 
-function help({ words, item, verb }: Untracked): string {
-  const line = `:${verb}[${oneLine(words)}]{item=${item?.id ?? '…'}${verb === 'set' ? ' to=…' : ''}}`;
-  return item === undefined
-    ? `Write ${code(line)} with the id of the thing, and add the thing to the catalogue if it is not there.`
-    : `Write ${code(line)}.`;
+function untrackedOf(one: LinkedProcedure, manual: LinkedManual): FoundIn[] {
+  const find = itemFinder(one.catalogue);
+  const isPromised = ({ item }: Untracked): boolean =>
+    item !== undefined && Object.hasOwn(one.procedure.front.starts, item.id);
+  const foundIn = (worked: Worked): FoundIn[] =>
+    untrackedIn(worked, find).map((found) => ({ text: worked.text, found, isAside: false }));
+  const outside = [...textsOutside(one)].flatMap((worked) =>
+    foundIn(worked).filter(
+      ({ text, found }) => !worked.isPlain || isSurely(text, found, otherTimes),
+    ),
+  );
+  const aside = [...textsAside(one, manual)]
+    .flatMap(foundIn)
+    .filter(({ text, found }) => isSurely(text, found, otherCases) && !isPromised(found))
+    .map((one) => ({ ...one, isAside: true }));
+  return [...stepTexts(one).flatMap(foundIn), ...outside, ...aside];
+}
+
+/** Words not marked as work command it where a sentence begins with the verb, names an entry, and means now. */
+function isSurely(text: RunningText, { start, item }: Untracked, otherwise: RegExp): boolean {
+  const sentence = sentencesOf(text).find((one) => one.start <= start && start < one.end);
+  if (sentence === undefined || item === undefined || sentence.start !== start) return false;
+  return !otherwise.test(text.text.slice(sentence.start, sentence.end));
+}
+
+const line = ({ words, item, verb }: Untracked): string =>
+  code(`:${verb}[${oneLine(words)}]{item=${item?.id ?? '…'}${verb === 'set' ? ' to=…' : ''}}`);
+
+function help(found: Untracked): string {
+  return found.item === undefined
+    ? `Write ${line(found)} with the id of the thing, and add the thing to the catalogue if it is not there.`
+    : `Write ${line(found)}.`;
 }
 
 /** Puts the directive around the words, where they stand in the file as they are read. */

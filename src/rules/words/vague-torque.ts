@@ -22,7 +22,7 @@ export const rule: Rule = {
             place: text.placeOf(sentence.start + start, sentence.start + end),
             procedure,
             item: found.item,
-            message: `“${words}” is no torque`,
+            message: `“${words}” does not say how tight`,
             data: { words },
             help: 'Give the fastener a torque in the catalogue and write `:torque{item=…}`; where the trade has no figure, give it a tightness (hand-tight, snug or until-drag).',
           };
