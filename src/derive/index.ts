@@ -23,7 +23,15 @@ export { people } from './people.ts';
 export { type Performs, performsOf } from './performs.ts';
 export { consumablesToPull, type Pull, pullsOf, toolsToPull } from './pull-lists.ts';
 export { type StateWords, stateWords } from './state-words.ts';
-export { type Pieces, type Reading, type StepFacts, stepFacts } from './step-facts.ts';
+export {
+  type Pieces,
+  type Reading,
+  type StepFacts,
+  stepFacts,
+  stepInstances,
+  type WorkFacts,
+  workFacts,
+} from './step-facts.ts';
 export { type Numbered, type StepNumbers, stepNumbers } from './step-numbers.ts';
 export { documentNumber, type System, systemsOf } from './systems.ts';
 export { shownTorque, type TorqueFact } from './torque-facts.ts';

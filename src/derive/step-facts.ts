@@ -9,12 +9,8 @@ import { isFittedNew, isScrapped } from './parts-to-pull.ts';
 import { fetchedItems } from './pull-lists.ts';
 import { type TorqueFact, torqueFacts } from './torque-facts.ts';
 
-/** What a step's margin shows: all that its own text asks for, without the steps inside it. */
-export interface StepFacts {
-  /** Instances at which it is done, one after the other: left, right. None where it is done at one place. */
-  readonly instances: readonly string[];
-  readonly people: number;
-  readonly time: string | undefined;
+/** What the text of a step, or of a way through one, asks for: without the steps and the ways inside it. */
+export interface WorkFacts {
   readonly tools: readonly Pieces[];
   readonly consumables: readonly Pieces[];
   readonly torques: readonly TorqueFact[];
@@ -25,6 +21,12 @@ export interface StepFacts {
   readonly fitted: readonly Pieces[];
   /** Parts with a mass that are lifted out or in. */
   readonly lifted: readonly Part[];
+}
+
+/** What a step's margin shows. */
+export interface StepFacts extends WorkFacts {
+  readonly people: number;
+  readonly time: string | undefined;
 }
 
 export interface Reading {
@@ -38,10 +40,36 @@ export interface Pieces {
 }
 
 export function stepFacts(step: Step, one: LinkedProcedure): StepFacts {
-  const blocks = [...ownBlocks(step.blocks)];
+  const named = [...step.tools, ...step.consumables];
+  return {
+    ...workFacts(step.blocks, one, named),
+    people: step.people,
+    time: step.time?.text,
+  };
+}
+
+/** Instances at which a step is done, one after the other: left, right. None where it is done at one place. */
+export function stepInstances(step: Step, one: LinkedProcedure): readonly string[] {
+  const actions = [...ownBlocks(step.blocks, ['steps'])].flatMap(actionsOf);
+  const instances = new Set(
+    actions.flatMap((action) => {
+      const item = one.item(action.item);
+      return item === undefined ? [] : instancesMeant(action, item);
+    }),
+  );
+  return instances.size < 2 ? [] : [...instances];
+}
+
+/** `fetchedBeside` are tools and consumables that are asked for beside the actions. */
+export function workFacts(
+  parts: readonly Block[],
+  one: LinkedProcedure,
+  fetchedBeside: readonly Ref[] = [],
+): WorkFacts {
+  const blocks = [...ownBlocks(parts, ['steps', 'branch', 'guarded'])];
   const actions = blocks.flatMap(actionsOf);
   const itemsOf = (refs: readonly Ref[]): Item[] => refs.flatMap((ref) => one.item(ref) ?? []);
-  const named = new Map(itemsOf([...step.tools, ...step.consumables]).map((item) => [item, 1]));
+  const named = new Map(itemsOf(fetchedBeside).map((item) => [item, 1]));
   for (const action of actions) {
     for (const item of fetchedItems(action, one)) {
       const isMeant = item.id === action.item.id;
@@ -53,15 +81,7 @@ export function stepFacts(step: Step, one: LinkedProcedure): StepFacts {
     picked.flatMap((action) =>
       itemsOf([action.item]).map((item) => ({ item, count: countOf(action, item) })),
     );
-  const instances = new Set(
-    actions.flatMap((action) =>
-      itemsOf([action.item]).flatMap((item) => instancesMeant(action, item)),
-    ),
-  );
   return {
-    instances: instances.size < 2 ? [] : [...instances],
-    people: step.people,
-    time: step.time?.text,
     tools: fetched.filter(({ item }) => item.kind === 'tool' || item.kind === 'aid'),
     consumables: fetched.filter(
       ({ item }) => item.kind === 'consumable' || item.kind === 'circuit',
@@ -77,12 +97,12 @@ export function stepFacts(step: Step, one: LinkedProcedure): StepFacts {
   };
 }
 
-/** Blocks of a step, outer before inner, without those of steps inside it. */
-function* ownBlocks(blocks: readonly Block[]): Generator<Block> {
+/** Blocks of a step, outer before inner, without those of some types and all in them. */
+function* ownBlocks(blocks: readonly Block[], without: readonly Block['type'][]): Generator<Block> {
   for (const block of blocks) {
-    if (block.type === 'steps') continue;
+    if (without.includes(block.type)) continue;
     yield block;
-    yield* ownBlocks(blocksIn(block));
+    yield* ownBlocks(blocksIn(block), without);
   }
 }
 

@@ -13,6 +13,7 @@ import type {
 import { fluidBox } from './fluid-box.ts';
 import { hazardPanel } from './hazard-panel.ts';
 import { pictureAddress } from './link-address.ts';
+import { wayBoxes } from './margin.ts';
 import { neededSteps } from './needed-steps.ts';
 import { onlyFor } from './only-for.ts';
 import { prose } from './prose.ts';
@@ -63,7 +64,13 @@ function blockMarkup(
     case 'figure':
       return [figure(block, context)];
     case 'guarded':
-      return [h('div.guarded', [...onlyFor(block.when, context), ...context.blocks(block.blocks)])];
+      return [
+        h('div.guarded', [
+          ...onlyFor(block.when, context),
+          ...context.blocks(block.blocks),
+          ...(context.inSteps.has(block) ? wayBoxes(block.blocks, context) : []),
+        ]),
+      ];
     case 'repeat':
       return [repeat(block, context)];
     case 'branch':
@@ -100,6 +107,7 @@ function branch(block: Branch, context: SheetContext): Element {
     return h('div.way', { role: 'group', ariaLabelledBy: [id] }, [
       h('p.condition', { id }, [lead, ...words, ':']),
       ...context.blocks(way.blocks),
+      ...(context.inSteps.has(block) ? wayBoxes(way.blocks, context) : []),
     ]);
   });
   return h('div.branch', ways);

@@ -12,10 +12,12 @@ import {
   type Reading,
   type StepFacts,
   stepFacts,
+  type WorkFacts,
+  workFacts,
   writtenText,
 } from '../derive/index.ts';
 import { parseQuantity, piecesByPolicy } from '../quantity/index.ts';
-import type { Step } from '../syntax/index.ts';
+import type { Block, Step } from '../syntax/index.ts';
 import { itemMarkup } from './action-markup.ts';
 import { fluidBox } from './fluid-box.ts';
 import type { SheetContext } from './sheet-context.ts';
@@ -24,6 +26,16 @@ import { recordBoxes, torqueBox, value } from './torque-box.ts';
 /** The boxes level with a step, figures first. */
 export function margin(step: Step, context: SheetContext): Element[] {
   const facts = stepFacts(step, context.one);
+  return [...workBoxes(facts, context), ...crew(facts, context)];
+}
+
+/** The boxes of a way through a step, below its words, so that no one takes them for those of every way. */
+export function wayBoxes(blocks: readonly Block[], context: SheetContext): Element[] {
+  const boxes = workBoxes(workFacts(blocks, context.one), context);
+  return boxes.length === 0 ? [] : [h('div.boxes', boxes)];
+}
+
+function workBoxes(facts: WorkFacts, context: SheetContext): Element[] {
   return [
     ...facts.torques.map((fact) => torqueBox(fact, context)),
     ...facts.fluids.map((fact) => fluidBox(fact, context)),
@@ -33,7 +45,6 @@ export function margin(step: Step, context: SheetContext): Element[] {
     ...marks('new', 'New', facts.fitted, context),
     ...list('tools', 'Tools', facts.tools, context),
     ...list('consumables', 'Use', facts.consumables, context),
-    ...crew(facts, context),
   ];
 }
 

@@ -1,6 +1,6 @@
 import type { Element, ElementContent } from 'hast';
 import { h } from 'hastscript';
-import { stepFacts } from '../derive/index.ts';
+import { stepInstances } from '../derive/index.ts';
 import type { HazardPanel, Perform, Reverse, Step, StepList } from '../syntax/index.ts';
 import { hazardPanel } from './hazard-panel.ts';
 import { instanceTicks } from './instance-ticks.ts';
@@ -48,7 +48,7 @@ function stepRow(step: Step, hazards: readonly HazardPanel[], context: SheetCont
     ...onlyFor(step.when, context),
     ...neededSteps(step.needs, context),
     ...context.blocks(step.blocks),
-    ...instanceTicks(number, stepFacts(step, context.one).instances),
+    ...instanceTicks(number, stepInstances(step, context.one)),
   ];
   return row({ number, lines: linesOf(step), body, margin: margin(step, context) });
 }

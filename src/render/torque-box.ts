@@ -99,7 +99,9 @@ export function value({ first, second }: QuantityPieces): ElementContent[] {
 /** One box for each of several marks, such as instances or numbers of pieces; without marks a single one. */
 export function recordBoxes(name: string, what: string, marks: readonly string[]): Element[] {
   if (marks.length < 2) return [recordBox(`${[name, ...marks].join(', ')}: ${what}`)];
-  return marks.map((mark) => h('div.nth', [mark, recordBox(`${name}, ${mark}: ${what}`)]));
+  return marks.map((mark) =>
+    h('div.nth', [h('span', mark), recordBox(`${name}, ${mark}: ${what}`)]),
+  );
 }
 
 /** A place to write what was read, on paper or on a tablet. */

@@ -14,6 +14,7 @@ parts:
   anvil: { name: anvil }
   knife: { name: knife, count: 4 }
   shoe: { name: brake shoe, each: [left, right] }
+  stud: { name: wheel stud, count: 5, each: [left, right] }
 connections: { hose: { name: return hose, type: hose } }
 circuits: { oil: { name: hydraulic oil, fluid: ISO VG 46, capacity: 38 L, pressure: true } }
 energy: { battery: { name: battery, type: electrical } }
@@ -51,7 +52,12 @@ describe('words of an action from the catalogue', () => {
     ],
     [':tighten{item=knob}', 'Tighten the knob by hand'],
     [':loosen{item=nut}', 'Loosen the nut'],
+    [':remove{item=shoe}', 'Remove the 2 brake shoes (left and right)'],
     [':remove{item=shoe each=left}', 'Remove the brake shoe (left)'],
+    [':install{item=shoe new}', 'Install 2 new brake shoes (left and right)'],
+    [':remove{item=stud}', 'Remove the 5 wheel studs (on each: left, right)'],
+    [':remove{item=stud qty=2}', 'Remove 2 of the 5 wheel studs (on each: left, right)'],
+    [':remove{item=stud each=right}', 'Remove the 5 wheel studs (right)'],
     [':set-aside{item=anvil}', 'Set the anvil aside'],
     [':return{item=anvil}', 'Put the anvil back in place'],
     [':disconnect{item=hose}', 'Disconnect the return hose'],

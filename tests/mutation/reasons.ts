@@ -1,5 +1,6 @@
+import type { Place } from '../../schemas/finding.ts';
 import type { Hazard } from '../../src/catalogue/index.ts';
-import type { LinkedManual, LinkedProcedure } from '../../src/link/index.ts';
+import { allBlocks, type LinkedManual, type LinkedProcedure } from '../../src/link/index.ts';
 import {
   type Event,
   eventsIn,
@@ -95,6 +96,21 @@ const classes: readonly Class[] = [
   },
   {
     kind: 'same',
+    says: 'What a step inside a reverse does not say, the reverse writes itself.',
+    holds: (survivor) => reversesOf(survivor).some((reverse) => isIn(survivor, reverse)),
+  },
+  {
+    kind: 'same',
+    says: 'What does not go away, the reverse of the section does not bring back.',
+    holds: (survivor) =>
+      !survivor.mutant.operator.startsWith('duplicate') &&
+      reversesOf(survivor).some(({ of }) => {
+        const section = survivor.linked.section(of);
+        return section !== undefined && isIn(survivor, section);
+      }),
+  },
+  {
+    kind: 'same',
     says: 'Another panel tells of the hazard before it is raised.',
     holds: (survivor) => panelIs(survivor, (panel) => isToldElsewhere(survivor, panel)),
   },
@@ -164,6 +180,16 @@ const classes: readonly Class[] = [
     holds: ({ mutant: { about } }) => about.is === 'value' && about.action?.verb === 'check',
   },
 ];
+
+const reversesOf = ({ linked }: Survivor) =>
+  [...allBlocks(linked.procedure)].filter((block) => block.type === 'reverse');
+
+/** Whether the changed action stands in a part of the procedure. */
+function isIn({ mutant: { about } }: Survivor, { place }: { readonly place: Place }): boolean {
+  if (about.is !== 'action') return false;
+  const { start, end } = about.action.place;
+  return place.start.offset <= start.offset && end.offset <= place.end.offset;
+}
 
 function isMove({ mutant: { about } }: Survivor, verbs: readonly string[]): boolean {
   return about.is === 'action' && verbs.includes(about.action.verb);

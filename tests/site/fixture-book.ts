@@ -342,8 +342,31 @@ export const draftBook: Book = {
   draft: true,
   report: {
     ...fixtureBook.report,
-    waivers: [],
-    summary: { error: 1, warning: 1, note: 0, waived: 0 },
+    waivers: [
+      {
+        rule: 'left-out',
+        item: 'wedge',
+        until: '2033-01-31',
+        reason: 'The wedge goes to the grinder & comes back <sharp>.',
+        file: 'procedures/general/make-safe.md',
+        start: { line: 9, column: 1, offset: 180 },
+        end: { line: 9, column: 36, offset: 215 },
+        procedure: 'make-safe',
+        waived: [
+          {
+            rule: 'left-out',
+            level: 'error',
+            message: 'The wedge is still out at the end',
+            file: 'procedures/general/make-safe.md',
+            start: { line: 14, column: 4, offset: 310 },
+            end: { line: 14, column: 30, offset: 336 },
+            data: {},
+            related: [],
+          },
+        ],
+      },
+    ],
+    summary: { error: 1, warning: 1, note: 0, waived: 1 },
     findings: [
       {
         rule: 'left-out',

@@ -143,6 +143,15 @@ describe('a published site', () => {
     expect(page('findings/index.html', draft)).toContain('&amp; its &lt;washer&gt;');
   });
 
+  test('lists what the writers let pass, with reason, item, last day, place and count', () => {
+    const findings = words(page('findings/index.html', draft));
+    expect(findings).toMatch(
+      /Waivers .* waived left-out The wedge goes to the grinder .* Place procedures\/general\/make-safe\.md:9:1 Sheet Make the log splitter safe Item wedge Until 2033-01-31 Lets pass 1 finding Finding procedures\/general\/make-safe\.md:14:4 The wedge is still out at the end/,
+    );
+    expect(page('findings/index.html', draft)).toContain('&lt;sharp&gt;');
+    expect(page('findings/index.html')).not.toContain('Waivers');
+  });
+
   test('carries DRAFT on every page of a draft and on none of a clean one', () => {
     for (const [path, html] of draft)
       if (path.endsWith('.html')) expect(html, path).toContain('<span>DRAFT</span>');
