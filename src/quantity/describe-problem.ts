@@ -15,7 +15,7 @@ export function describeProblem(problem: Described): string {
 function wordsFor(problem: Described): string {
   switch (problem.code) {
     case 'unit-missing':
-      return `${quoted(problem.number)} has no unit. Write the unit after the number, for example "22 N·m".`;
+      return `${quoted(problem.number)} has no unit. Write the unit after the number, for example “22 N·m”.`;
     case 'unit-unknown':
       return `The unit ${quoted(problem.written)} is not known.${didYouMean(problem.near)}`;
     case 'unit-ambiguous':
@@ -35,23 +35,35 @@ function wordsFor(problem: Described): string {
     case 'negative':
       return `${quoted(problem.written)} goes below zero, and ${kindWords(problem.kind)} cannot. Write a value of zero or more.`;
     case 'range-reversed':
+      if (problem.low === problem.high)
+        return `The range runs from ${quoted(problem.low)} to the same. Write one value, or two that differ.`;
       return `The range runs from ${quoted(problem.low)} to ${quoted(problem.high)}. The first number must be the smaller.`;
     case 'two-units':
       return `The two numbers have different units, ${quoted(problem.first)} and ${quoted(problem.second)}. Write both in one unit.`;
     case 'angle-misplaced':
-      return `"+" joins ${kindWords(problem.first)} and ${kindWords(problem.second)}. Only an angle can be added, and only to a torque, for example "60 N·m + 90°".`;
+      return `“+” joins ${kindWords(problem.first)} and ${kindWords(problem.second)}. Only an angle can be added, and only to a torque, for example “60 N·m + 90°”.`;
     case 'limit-of-several':
-      return `"${problem.limit}" stands with two numbers. Write a limit with one number, or the range or tolerance without "${problem.limit}".`;
+      return `“${problem.limit}” stands with two numbers. Write a limit with one number, or the range or tolerance without “${problem.limit}”.`;
     case 'share-of-temperature':
       return 'A percentage of a temperature depends on the scale. Write the tolerance in degrees.';
     case 'compound':
       return `${quoted(problem.written)} joins two numbers with two units. Write one number with one unit: ${quoted(problem.instead)}.`;
+    case 'doubled':
+      return `${quoted(problem.written)} gives one value in two units. The sheet works out the second one and rounds it the safe way: write only ${quoted(problem.instead)}.`;
+    case 'stages':
+      return `${quoted(problem.written)} is more than one stage. Write them as a list: ${problem.instead}.`;
+    case 'unequal-tolerance':
+      return `The tolerance of ${quoted(problem.written)} is not the same up and down. Write it as a range: ${quoted(problem.instead)}.`;
+    case 'approximate':
+      return `${quoted(problem.written)} does not say how near is near enough. Write ${quoted(problem.instead)}, or a range.`;
+    case 'other-words':
+      return `${quoted(problem.written)} is not read as it is. Write ${quoted(problem.instead)}.`;
     case 'left-over':
       return `${quoted(problem.written)} after the quantity is not understood. ${forms}`;
     case 'stage-of-other-kind':
-      return `This is ${kindWords(problem.kind)}; a stage needs ${problem.wanted === 'angle' ? 'an angle to back off by' : 'a torque, an angle, or both'}, for example "20 N·m", "60 N·m + 90°" or "back off 1/4 turn".`;
+      return `This is ${kindWords(problem.kind)}; a stage needs ${problem.wanted === 'angle' ? 'an angle to back off by' : 'a torque, an angle, or both'}, for example “20 N·m”, “60 N·m + 90°” or “back off 1/4 turn”.`;
     case 'no-stage':
-      return 'There is no tightening stage. Write at least one torque, for example "22 N·m".';
+      return 'There is no tightening stage. Write at least one torque, for example “22 N·m”.';
     case 'kind-mismatch':
       return `${quoted(problem.unit)} measures ${kindWords(problem.unitKind)}, and the quantity is ${kindWords(problem.kind)}.`;
     case 'kind-unknown':
@@ -68,16 +80,17 @@ function wordsFor(problem: Described): string {
 }
 
 const forms =
-  'Write a number and a unit: "22 N·m", "22 ± 2 N·m", "20..24 N·m", "max 5 bar", "60 N·m + 90°" or "1/4 turn".';
+  'Write a number and a unit: “22 N·m”, “22 ± 2 N·m”, “20..24 N·m”, “max 5 bar”, “60 N·m + 90°” or “1/4 turn”.';
 
 function unreadable(written: string): string {
   if (written === '') return `The value is empty. ${forms}`;
-  if (/^[-−+]?[.\d]/.test(written)) return `${quoted(written)} is not a number that can be read.`;
+  if (/^[-−+]?[.\d]/.test(written))
+    return `${quoted(written)} is not a number that can be read. Write it with digits and a decimal point, such as 1234.5, or as a fraction, such as 1-1/2.`;
   return `${quoted(written)} does not begin with a number. ${forms}`;
 }
 
 function quoted(text: string): string {
-  return text.includes('"') ? `'${text}'` : `"${text}"`;
+  return `“${text}”`;
 }
 
 function either(choices: readonly string[]): string {

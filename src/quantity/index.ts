@@ -1,7 +1,11 @@
 export { type Amount, computedAmount, writtenAmount } from './amount.ts';
+export { type ContainerCount, containersFor } from './containers.ts';
 export { type Converted, convert, type KindMismatch } from './convert.ts';
 export { describeProblem } from './describe-problem.ts';
+export { mostOf, percentOf, singleOf } from './exact-amount.ts';
+export { findPairs, type QuantityPair } from './find-pairs.ts';
 export { type FoundQuantity, findQuantities } from './find-quantities.ts';
+export { judgePair, type PairVerdict } from './judge-pair.ts';
 export { type ParsedQuantity, parseQuantity } from './parse-quantity.ts';
 export {
   type ParsedTorqueSpec,
@@ -18,6 +22,7 @@ export {
   printQuantity,
   type QuantityPieces,
 } from './print-quantity.ts';
+export { type PrintedLimits, printedLimits } from './printed-limits.ts';
 export {
   isOnlySpelling,
   type QuantityFault,
@@ -38,6 +43,7 @@ export {
   type Torque,
   type TorqueAngle,
 } from './quantity.ts';
+export { add, compare, type Rational, smaller, subtract, toNumber, zero } from './rational.ts';
 export { type Canonical, type CanonicalBound, canonical, sameQuantity } from './same-quantity.ts';
 export { toUcum, type UcumMeasure, type UcumQuantity } from './ucum.ts';
 export {
@@ -49,6 +55,7 @@ export {
   type UnitOf,
   unitIds,
   unitRow,
+  unitSize,
 } from './unit.ts';
 export { isUnitKind, type UnitKind, unitKinds } from './unit-kind.ts';
 export { lookUpUnit, type UnitName } from './unit-lookup.ts';

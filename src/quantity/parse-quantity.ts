@@ -1,5 +1,6 @@
 import { exactValue } from './amount.ts';
 import { exactlyIn } from './exact-conversion.ts';
+import { nearForm } from './near-form.ts';
 import { isOnlySpelling, type QuantityProblem } from './problem.ts';
 import { kindOf, type Quantity } from './quantity.ts';
 import { add, toNumber } from './rational.ts';
@@ -18,11 +19,18 @@ export type ParsedQuantity = {
  */
 export function parseQuantity(text: string): ParsedQuantity {
   const reading = readQuantity(text, 0, readUnitInValue);
-  if (!reading) return { problems: [notANumber(text)] };
+  if (!reading) return { problems: [nearForm(text) ?? notANumber(text)] };
+  const near = isWhole(text, reading) ? undefined : nearForm(text, reading);
+  if (near !== undefined) return { problems: [...reading.problems.filter(isOnlySpelling), near] };
   const problems = [...reading.problems, ...afterReading(text, reading)].sort(
     (a, b) => a.start - b.start || a.end - b.end,
   );
   return problems.every(isOnlySpelling) ? { value: reading.quantity, problems } : { problems };
+}
+
+/** Read to its end, and with nothing at fault but spelling. */
+function isWhole(text: string, { end, problems }: QuantityReading): boolean {
+  return problems.every(isOnlySpelling) && /^\s*\.?\s*$/.test(text.slice(end));
 }
 
 function notANumber(text: string): QuantityProblem {

@@ -53,7 +53,7 @@ function textIn(quantity: Quantity, unit: UnitId): string {
 }
 
 function measureText(measure: Measure, unit: UnitId): string {
-  const parts = (unit === measure.unit && asWritten(measure)) || roundedIn(measure, unit);
+  const parts = printedMeasure(measure, unit);
   switch (parts.form) {
     case 'single':
       return withUnit(parts.amount, unit);
@@ -68,6 +68,11 @@ function measureText(measure: Measure, unit: UnitId): string {
         : withUnit(`${signed(parts.amount)} ± ${tolerance}`, unit, parts.amount);
     }
   }
+}
+
+/** The numbers that are printed: the author's own digits in his own unit, otherwise rounded ones. */
+export function printedMeasure(measure: Measure, unit: UnitId): RoundedMeasure {
+  return (unit === measure.unit && asWritten(measure)) || roundedIn(measure, unit);
 }
 
 /** The author's own digits, when there are any. */

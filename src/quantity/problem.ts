@@ -34,6 +34,16 @@ export type QuantityFault =
   | { readonly code: 'share-of-temperature' }
   /** `1 h 30 min`; `instead` is the same in one unit. */
   | { readonly code: 'compound'; readonly written: string; readonly instead: string }
+  /** One value in two units: `22 N·m (16 lbf·ft)`. Of this and the next four, `instead` is what to write. */
+  | { readonly code: 'doubled'; readonly written: string; readonly instead: string }
+  /** `60 N·m then 90°` */
+  | { readonly code: 'stages'; readonly written: string; readonly instead: string }
+  /** `22 +2/-1 N·m` */
+  | { readonly code: 'unequal-tolerance'; readonly written: string; readonly instead: string }
+  /** `about 22 N·m` */
+  | { readonly code: 'approximate'; readonly written: string; readonly instead: string }
+  /** `up to 5 bar`, `between 20 and 24 N·m` */
+  | { readonly code: 'other-words'; readonly written: string; readonly instead: string }
   | { readonly code: 'left-over'; readonly written: string };
 
 /** Whether a value stands in spite of the problem, because only its spelling is at fault. */

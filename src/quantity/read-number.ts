@@ -73,7 +73,7 @@ function plainNumber(text: string, at: number, from: number, minus: string): Num
   const grouped = matchAt(/\d{1,3}(?:\s\d{3})+(?!\d)(?:\.\d+)?/y, text, from);
   const match = grouped ?? matchAt(/(?:\d+(?:\.\d+)?|\.\d+)/y, text, from);
   const end = from + (match?.[0].length ?? 0);
-  const more = matchAt(/(?:[.,/⁄∕]?\d)+/y, text, end);
+  const more = matchAt(/(?:[.,:_/⁄∕]?\d|['’]\d{3}(?!\d)|e[-+]?\d)+|\.(?=\s+\p{L})/iuy, text, end);
   if (!match || more) return unreadable(stretchOf(text, at, end + (more?.[0].length ?? 0)));
   const stretch = stretchOf(text, at, end);
   const digits = match[0].replace(/\s/gu, '');

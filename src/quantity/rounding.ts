@@ -4,7 +4,7 @@ import type { Measure } from './quantity.ts';
 import * as exact from './rational.ts';
 import { allowance, finerUntil, firstPlace, stepIn, textAt } from './rounding-place.ts';
 import { type RoundedTolerance, roundedTolerance } from './rounding-tolerance.ts';
-import type { UnitId } from './unit.ts';
+import { type UnitId, unitRow } from './unit.ts';
 
 type Rational = exact.Rational;
 
@@ -94,8 +94,14 @@ function endIn(
   const value = exactlyIn(exactValue(amount), from, to);
   const step = stepIn(amount, from, to);
   const size = exactlyIn(exactValue(largest), from, to);
-  return { value, step, mode, mayMove: allowance(size, step, to) };
+  const byRange = allowance(size, step, to);
+  // However wide the range, an end moves by no more than a tenth of itself: 1..13 ft begins at 310 mm, not at 400.
+  const hasShare = value.n !== 0n && unitRow(to).kind !== 'temperature';
+  const ownShare = exact.multiply(exact.absolute(value), tenth);
+  return { value, step, mode, mayMove: hasShare ? exact.smaller(byRange, ownShare) : byRange };
 }
+
+const tenth = exact.fromDecimal('0.1');
 
 function largestOf(low: Amount, high: Amount): Amount {
   return Math.abs(low.value) > Math.abs(high.value) ? low : high;

@@ -38,9 +38,10 @@ export function canonical(quantity: Quantity): Canonical {
 }
 
 /**
- * Whether two quantities say the same: their bounds agree when rounded to the coarser of the two written precisions.
- * 60 N·m and 44 lbf·ft do, 62 N·m does not; 22 ± 2 N·m and 20..24 N·m do. A bound on one side only never agrees. However
- * coarsely they are written, a tenth apart is never the same: 1 US pt is not 1 imp pt.
+ * Whether two quantities say the same. In one unit their bounds must be the same numbers: 22 ± 2 N·m and 20..24 N·m.
+ * In two units they must agree when rounded to the coarser of the two written precisions: 60 N·m and 44 lbf·ft do, 46
+ * lbf·ft does not. A bound on one side only never agrees. However coarsely they are written, a tenth apart is never the
+ * same: 1 US pt is not 1 imp pt.
  */
 export function sameQuantity(a: Quantity, b: Quantity): boolean {
   if (a.form === 'torque-angle' || b.form === 'torque-angle')
@@ -56,7 +57,7 @@ export function sameQuantity(a: Quantity, b: Quantity): boolean {
 function sameMeasure(a: Measure, b: Measure): boolean {
   if (kindOfUnit(a.unit) !== kindOfUnit(b.unit)) return false;
   const [one, two] = [boundsInBase(a), boundsInBase(b)];
-  const most = kindOfUnit(a.unit) === 'temperature' ? undefined : tenthOfLargest(one, two);
+  const most = mostApart(a.unit, b.unit, one, two);
   return sameBound(one.low, two.low, most) && sameBound(one.high, two.high, most);
 }
 
@@ -74,8 +75,10 @@ function sameBound(
   return compare(apart, multiply(larger(a.step, b.step), half)) <= 0;
 }
 
-/** A tenth of the largest reading in either; of a temperature a tenth means nothing. */
-function tenthOfLargest(...all: readonly Bounds[]): Rational {
+/** Nothing in one unit, else a tenth of the largest reading in either; of a temperature a tenth means nothing. */
+function mostApart(a: UnitId, b: UnitId, ...all: readonly Bounds[]): Rational | undefined {
+  if (a === b) return zero;
+  if (kindOfUnit(a) === 'temperature') return undefined;
   const sizes = all.flatMap(({ low, high }) => [low, high]).flatMap((bound) => bound ?? []);
   return multiply(sizes.map(({ value }) => absolute(value)).reduce(larger, zero), tenth);
 }

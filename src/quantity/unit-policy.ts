@@ -97,12 +97,18 @@ export function printByPolicy(quantity: Quantity, policy: UnitPolicy): string {
  */
 export function piecesByPolicy(quantity: Quantity, policy: UnitPolicy): QuantityPieces {
   const own = mainUnit(quantity);
-  const entry: PolicyEntry = policy[kindOf(quantity)];
-  const [first, second] = entry;
+  const [, second]: PolicyEntry = policy[kindOf(quantity)];
   return piecesIn(quantity, {
-    first: first === 'as written' ? own : ownIfFamily(own, first),
+    first: firstUnit(quantity, policy),
     second: second && smallFor(own, ownIfFamily(own, second)),
   });
+}
+
+/** The unit in which a quantity is printed first. */
+export function firstUnit(quantity: Quantity, policy: UnitPolicy): UnitId {
+  const own = mainUnit(quantity);
+  const [first]: PolicyEntry = policy[kindOf(quantity)];
+  return first === 'as written' ? own : ownIfFamily(own, first);
 }
 
 /** A value in grams or millilitres is said in ounces, not in hundredths of a pound or a gallon. */

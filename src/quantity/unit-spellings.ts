@@ -35,8 +35,14 @@ export const unitSpellings: Readonly<Record<UnitId, Spellings>> = {
   },
   kgf·cm: { short: joined(['kgf', 'kg', 'kp'], ['cm']) },
 
-  L: { short: ['l', 'ltr', 'ltrs', 'ℓ'], words: ['litre', 'litres', 'liter', 'liters'] },
-  mL: { short: ['ml'], words: ['millilitre', 'millilitres', 'milliliter', 'milliliters'] },
+  L: {
+    short: ['l', 'ltr', 'ltrs', 'ℓ', 'dm³', 'dm3'],
+    words: ['litre', 'litres', 'liter', 'liters'],
+  },
+  mL: {
+    short: ['ml', 'cm³', 'cm3', 'ccm', 'cc'],
+    words: ['millilitre', 'millilitres', 'milliliter', 'milliliters'],
+  },
   'US gal': { short: qualified(us, ['gal', 'gals']), words: qualified(us, ['gallon', 'gallons']) },
   'US qt': { short: qualified(us, ['qt', 'qts']), words: qualified(us, ['quart', 'quarts']) },
   'US pt': { short: qualified(us, ['pt', 'pts']), words: qualified(us, ['pint', 'pints']) },

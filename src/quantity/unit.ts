@@ -1,4 +1,4 @@
-import { divide, fromDecimal, multiply, type Rational } from './rational.ts';
+import { divide, fromDecimal, multiply, type Rational, toNumber } from './rational.ts';
 import type { UnitKind } from './unit-kind.ts';
 import { type UnitRow, unitTable } from './unit-table.ts';
 
@@ -38,6 +38,11 @@ export function sameFamily(a: UnitId, b: UnitId): boolean {
 /** The exact size of a unit in the base unit of its kind. */
 export function exactSize(unit: UnitId): Rational {
   return sizes.get(unit) ?? product(unitRow(unit));
+}
+
+/** Size of a unit in the base unit of its kind: 25.4 for an inch, in mm. */
+export function unitSize(unit: UnitId): number {
+  return toNumber(exactSize(unit));
 }
 
 const sizes: ReadonlyMap<UnitId, Rational> = new Map(

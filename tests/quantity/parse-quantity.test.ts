@@ -147,7 +147,7 @@ describe('spellings', () => {
     ['US gallons', 'US gal'],
     ['imperial pints', 'imp pt'],
     ['microns', 'µm'],
-  ])('"%s" is understood as %s and told', (spelling, standard) => {
+  ])('“%s” is understood as %s and told', (spelling, standard) => {
     const text = `5 ${spelling}`;
     const { value, problems } = parseQuantity(text);
     expect(value).toMatchObject({ unit: standard });
@@ -229,24 +229,24 @@ describe('problems', () => {
   });
 
   test.each([
-    ['22', '"22" has no unit. Write the unit after the number, for example "22 N·m".'],
-    ['22 Nmn', 'The unit "Nmn" is not known. Did you mean "N·m"?'],
-    ['5 gal', '"gal" can mean "US gal" or "imp gal". Write which one.'],
-    ['22 Nm', 'The unit "Nm" is understood; the standard spelling is "N·m".'],
+    ['22', '“22” has no unit. Write the unit after the number, for example “22 N·m”.'],
+    ['22 Nmn', 'The unit “Nmn” is not known. Did you mean “N·m”?'],
+    ['5 gal', '“gal” can mean “US gal” or “imp gal”. Write which one.'],
+    ['22 Nm', 'The unit “Nm” is understood; the standard spelling is “N·m”.'],
     [
       '1,5 L',
-      'The comma in "1,5" is not read, because it can stand for a decimal point or for thousands. Write "1.5".',
+      'The comma in “1,5” is not read, because it can stand for a decimal point or for thousands. Write “1.5”.',
     ],
     [
       '1,500 L',
-      'The comma in "1,500" is not read, because it can stand for a decimal point or for thousands. Write "1500" or "1.500".',
+      'The comma in “1,500” is not read, because it can stand for a decimal point or for thousands. Write “1500” or “1.500”.',
     ],
-    ['1½ in', 'The fraction sign in "1½" is not read. Write "1-1/2".'],
-    ['-5 L', '"-5" goes below zero, and a volume cannot. Write a value of zero or more.'],
-    ['24..20 N·m', 'The range runs from "24" to "20". The first number must be the smaller.'],
+    ['1½ in', 'The fraction sign in “1½” is not read. Write “1-1/2”.'],
+    ['-5 L', '“-5” goes below zero, and a volume cannot. Write a value of zero or more.'],
+    ['24..20 N·m', 'The range runs from “24” to “20”. The first number must be the smaller.'],
     [
       '1 h 30 min',
-      '"1 h 30 min" joins two numbers with two units. Write one number with one unit: "90 min".',
+      '“1 h 30 min” joins two numbers with two units. Write one number with one unit: “90 min”.',
     ],
   ])('"%s": %s', (text, wanted) => {
     expect(parseQuantity(text).problems.map(describeProblem)).toEqual([wanted]);

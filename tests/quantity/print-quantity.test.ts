@@ -31,7 +31,7 @@ describe('printing', () => {
     const { value, problems } = printQuantity(quantity('60 N·m'), { first: 'N·m', second: 'psi' });
     expect(value).toBeUndefined();
     expect(problems.map(describeProblem)).toEqual([
-      '"psi" measures a pressure, and the quantity is a torque.',
+      '“psi” measures a pressure, and the quantity is a torque.',
     ]);
   });
 
@@ -90,13 +90,13 @@ describe("a manual's unit policy", () => {
     });
     expect(value).toEqual({ ...defaultUnitPolicy, speed: ['km/h'] });
     expect(problems.map(describeProblem)).toEqual([
-      '"weight" is not a kind of quantity. The kinds are torque, volume, length, pressure, mass, force, temperature, angle, rotation, speed, time, share.',
-      'The unit "N·n" for torque is not known. Did you mean "N·m"?',
-      'The unit "gal" for volume is not known. Did you mean "US gal" or "imp gal"?',
-      '"psi" measures a pressure and cannot be the unit for length.',
+      '“weight” is not a kind of quantity. The kinds are torque, volume, length, pressure, mass, force, temperature, angle, rotation, speed, time, share.',
+      'The unit “N·n” for torque is not known. Did you mean “N·m”?',
+      'The unit “gal” for volume is not known. Did you mean “US gal” or “imp gal”?',
+      '“psi” measures a pressure and cannot be the unit for length.',
       '0 units are given for pressure. Give one, or a first and a second.',
       '3 units are given for mass. Give one, or a first and a second.',
-      'The unit "KM/H" for speed is understood; the standard spelling is "km/h".',
+      'The unit “KM/H” for speed is understood; the standard spelling is “km/h”.',
     ]);
   });
 });

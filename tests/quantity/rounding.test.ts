@@ -79,6 +79,7 @@ describe('limits are never rounded the unsafe way', () => {
     ['1.0..1.5 mm', 'in', '0.040–0.059 in'], // 0.03937 to 0.05906
     ['0..5 mm', 'in', '0.000–0.196 in'], // 0.19685; 0.19 would give away 3.5 %
     ['-0.1..0.2 mm', 'in', '−0.0039 to 0.0078 in'],
+    ['1..13 ft', 'mm', '310–3960 mm'], // 304.8 to 3962.4; 400 would give away a third of the foot
     ['22 ± 0 N·m', 'lbf·ft', '16 ± 0 lbf·ft'],
   ] as const)('%s in %s is %s', (text, unit, wanted) => {
     expect(printed(text, unit)).toBe(wanted);

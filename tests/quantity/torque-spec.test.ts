@@ -47,10 +47,10 @@ describe('a torque specification', () => {
       '4 negative <-90°>',
     ]);
     expect(problems.map(describeProblem)).toEqual([
-      'Stage 2: The unit "trun" is not known. Did you mean "turn"?',
-      'Stage 3: This is a volume; a stage needs a torque, an angle, or both, for example "20 N·m", "60 N·m + 90°" or "back off 1/4 turn".',
-      'Stage 4: This is a torque; a stage needs an angle to back off by, for example "20 N·m", "60 N·m + 90°" or "back off 1/4 turn".',
-      'Stage 5: "-90°" goes below zero, and an angle cannot. Write a value of zero or more.',
+      'Stage 2: The unit “trun” is not known. Did you mean “turn”?',
+      'Stage 3: This is a volume; a stage needs a torque, an angle, or both, for example “20 N·m”, “60 N·m + 90°” or “back off 1/4 turn”.',
+      'Stage 4: This is a torque; a stage needs an angle to back off by, for example “20 N·m”, “60 N·m + 90°” or “back off 1/4 turn”.',
+      'Stage 5: “-90°” goes below zero, and an angle cannot. Write a value of zero or more.',
     ]);
   });
 
