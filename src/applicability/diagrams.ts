@@ -13,7 +13,9 @@ export class Diagrams {
   readonly none = new VariantSet(0, Number.POSITIVE_INFINITY, []);
   readonly full = new VariantSet(1, Number.POSITIVE_INFINITY, []);
   readonly #widths: number[] = [];
-  readonly #unique = new Map<string, VariantSet>();
+  /** The nodes of each level by their children: two ids as one number, more as words. */
+  readonly #unique: Map<number | string, VariantSet>[] = [];
+  #nodeCount = 2;
   readonly #results: Readonly<Record<Operation, Map<number, VariantSet>>> = {
     and: new Map(),
     or: new Map(),
@@ -24,6 +26,7 @@ export class Diagrams {
   /** Adds an attribute of so many values at the end of the order; sets that exist do not change. */
   addLevel(width: number): number {
     this.#widths.push(width);
+    this.#unique.push(new Map());
     return this.#widths.length - 1;
   }
 
@@ -39,24 +42,25 @@ export class Diagrams {
 
   /** Nodes made so far, the two that decide nothing included. */
   get nodeCount(): number {
-    return this.#unique.size + 2;
+    return this.#nodeCount;
   }
 
   node(level: number, children: readonly VariantSet[]): VariantSet {
-    const first = children[0] ?? this.none;
-    let key = `${level}`;
-    let same = true;
-    for (const child of children) {
-      if (child !== first) same = false;
-      key += `,${child.id}`;
-    }
-    if (same) return first;
-    const known = this.#unique.get(key);
+    const [first = this.none, second] = children;
+    if (children.every((child) => child === first)) return first;
+    const key =
+      children.length === 2 && second !== undefined
+        ? first.id * ID_LIMIT + second.id
+        : children.map(({ id }) => id).join();
+    const unique = this.#unique[level];
+    if (unique === undefined) throw new RangeError(`no attribute stands at place ${level}`);
+    const known = unique.get(key);
     if (known !== undefined) return known;
-    if (this.nodeCount === ID_LIMIT)
+    if (this.#nodeCount === ID_LIMIT)
       throw new RangeError('the variant sets no longer fit in memory');
-    const made = new VariantSet(this.nodeCount, level, children);
-    this.#unique.set(key, made);
+    const made = new VariantSet(this.#nodeCount, level, children);
+    this.#nodeCount += 1;
+    unique.set(key, made);
     return made;
   }
 

@@ -13,6 +13,7 @@ export interface Part<T> {
  */
 export class PartitionMap<T> {
   readonly #space: Space;
+  /** In no order: who reads them gets them ordered. */
   readonly #parts: readonly Part<T>[];
   readonly #key: (value: T) => unknown;
 
@@ -36,12 +37,12 @@ export class PartitionMap<T> {
 
   /** Each distinct value with its machines, ordered by the first machine of each. */
   entries(): readonly Part<T>[] {
-    return this.#parts;
+    return this.#ordered(this.#parts);
   }
 
   /** The values that the machines of `set` have; none if it is empty. */
   at(set: VariantSet): readonly Part<T>[] {
-    if (set === this.#space.all) return this.#parts;
+    if (set === this.#space.all) return this.entries();
     const inside: Part<T>[] = [];
     for (const { set: own, value } of this.#parts) {
       const common = this.#space.and(own, set);
@@ -98,8 +99,9 @@ export class PartitionMap<T> {
   /** True if every machine has the same value in both. */
   equal(other: PartitionMap<T>): boolean {
     if (this.#parts.length !== other.#parts.length) return false;
-    return this.#parts.every((part, index) => {
-      const counterpart = other.#parts[index];
+    const others = other.entries();
+    return this.entries().every((part, index) => {
+      const counterpart = others[index];
       return part.set === counterpart?.set && this.#same(part.value, counterpart.value);
     });
   }
@@ -108,18 +110,15 @@ export class PartitionMap<T> {
     return Object.is(a, b) || Object.is(this.#key(a), this.#key(b));
   }
 
-  #merged<V>(parts: readonly Part<V>[], key: (value: V) => unknown): readonly Part<V>[] {
+  #merged<V>(parts: readonly Part<V>[], keyOf: (value: V) => unknown): readonly Part<V>[] {
     const byKey = new Map<unknown, Part<V>>();
-    for (const { set, value } of parts) {
-      const known = byKey.get(key(value));
-      byKey.set(
-        key(value),
-        known === undefined
-          ? { set, value }
-          : { set: this.#space.or(known.set, set), value: known.value },
-      );
+    for (const part of parts) {
+      const key = keyOf(part.value);
+      const known = byKey.get(key);
+      const set = known === undefined ? part.set : this.#space.or(known.set, part.set);
+      byKey.set(key, known === undefined ? part : { set, value: known.value });
     }
-    return this.#ordered([...byKey.values()]);
+    return [...byKey.values()];
   }
 
   #ordered<V>(parts: readonly Part<V>[]): readonly Part<V>[] {

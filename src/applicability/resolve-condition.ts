@@ -1,5 +1,5 @@
 import { nearest } from '../source/index.ts';
-import { type Attribute, type FreshAttribute, isYesNo } from './attribute.ts';
+import { type Attribute, isYesNo } from './attribute.ts';
 import type { BareTest, Condition, Found, Name, Test } from './condition.ts';
 import type { ConditionMeaningProblem } from './condition-problem.ts';
 import type { Space } from './space.ts';
@@ -11,17 +11,17 @@ export interface ResolvedCondition {
   readonly problems: readonly ConditionMeaningProblem[];
 }
 
-/**
- * The machines for which a condition holds. `branches` are those whose labels may be used here; of two
- * with the same label the later one counts.
- */
+/** What may be found in the work, by its label, with the machines and ways for which it is so. */
+export type FoundSets = ReadonlyMap<string, VariantSet>;
+
+/** The machines for which a condition holds. `found` are the labels that may be used here. */
 export function resolveCondition(
   space: Space,
   condition: Condition,
-  branches: readonly FreshAttribute[] = [],
+  found: FoundSets = new Map(),
 ): ResolvedCondition {
   const problems: ConditionMeaningProblem[] = [];
-  const value = new Resolver(space, branches, problems).set(condition);
+  const value = new Resolver(space, found, problems).set(condition);
   if (problems.length > 0) return { value: space.all, problems };
   const { start, end } = condition;
   if (value === space.none) problems.push({ code: 'never-true', start, end });
@@ -31,16 +31,12 @@ export function resolveCondition(
 
 class Resolver {
   readonly #space: Space;
-  readonly #branches: readonly FreshAttribute[];
+  readonly #labels: FoundSets;
   readonly #problems: ConditionMeaningProblem[];
 
-  constructor(
-    space: Space,
-    branches: readonly FreshAttribute[],
-    problems: ConditionMeaningProblem[],
-  ) {
+  constructor(space: Space, labels: FoundSets, problems: ConditionMeaningProblem[]) {
     this.#space = space;
-    this.#branches = branches;
+    this.#labels = labels;
     this.#problems = problems;
   }
 
@@ -87,13 +83,9 @@ class Resolver {
 
   #found({ label, way, start, end }: Found): VariantSet {
     if (way !== undefined) return this.#space.is(way.attribute, way.value);
-    for (const branch of this.#branches.toReversed()) {
-      const meant = branch.ways.find((each) => each.label === label);
-      if (meant !== undefined) return this.#space.is(branch.id, meant.value);
-    }
-    const known = this.#branches.flatMap((branch) =>
-      branch.ways.flatMap((each) => each.label ?? []),
-    );
+    const meant = this.#labels.get(label);
+    if (meant !== undefined) return meant;
+    const known = [...this.#labels.keys()];
     const problem = { code: 'unknown-branch', label, known, start, end } as const;
     this.#problems.push({ ...problem, ...withNear(label, known) });
     return this.#space.all;
