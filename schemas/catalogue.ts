@@ -21,11 +21,26 @@ const common = {
   in: idSchema.optional().describe('The assembly that this is part of: gone and back with it'),
   'also-called': z.array(text).default([]).describe('Other nouns that mean it'),
   each: z.array(idSchema).min(2).optional().describe('Instances, such as left and right'),
+  limits: z
+    .union(
+      [quantityTextSchema, z.record(idSchema, quantityTextSchema)],
+      'a limit such as max 1.5 mm, or limits by name: { gap: 1.0..1.5 mm, wear: max 2 mm }',
+    )
+    .optional()
+    .describe('What a measurement of it must give: 1.0..1.5 mm, or several by name'),
 };
 
 const behind = idsSchema
   .default([])
   .describe('What must be off before this can be reached, and back on only after it');
+
+const fitting = {
+  facing: text.optional().describe('Which way round it goes in: lip towards the rod'),
+  coat: idsSchema.default([]).describe('Consumables that go on it before it goes in'),
+};
+const renewWith = idsSchema
+  .default([])
+  .describe('What must come in new whenever this does: the other half of a matched set');
 
 const torqueSchema = z.union(
   [
@@ -43,12 +58,18 @@ const torqueSchema = z.union(
 );
 
 const pointXY = z.tuple([z.number(), z.number()]);
-export const patternSchema = z.union(
+const patternSchema = z.union(
   [
-    z.strictObject({ circle: count }),
-    z.strictObject({ rows: z.array(count).min(1) }),
-    z.strictObject({ rectangle: z.tuple([count, count]) }),
-    z.strictObject({ positions: z.array(pointXY).min(2) }),
+    z.strictObject({ circle: count.describe('Evenly on a circle') }),
+    z.strictObject({ rows: z.array(count).min(1).describe('How many in each row, top to bottom') }),
+    z.strictObject({
+      rectangle: z
+        .tuple([count, count])
+        .describe('Around a rectangle: along the top and down a side, corners counted in both'),
+    }),
+    z.strictObject({
+      positions: z.array(pointXY).min(2).describe('x to the right, y up, in any unit'),
+    }),
   ],
   'one key of circle, rows, rectangle or positions',
 );
@@ -72,7 +93,15 @@ export const fastenerSchema = z.strictObject({
     .enum(['out', 'loose'])
     .default('out')
     .describe('How far undone the part comes free'),
+  'most-undone': count
+    .optional()
+    .describe('How many may be loose or out at a time, at each instance'),
+  'check-again': text
+    .optional()
+    .describe('When the torque must be checked again, as printed: after 50 km'),
   behind,
+  ...fitting,
+  'renew-with': renewWith,
 });
 
 export const partSchema = z.strictObject({
@@ -81,6 +110,8 @@ export const partSchema = z.strictObject({
   behind,
   mass: quantityTextSchema.optional(),
   'single-use': z.boolean().default(false),
+  ...fitting,
+  'renew-with': renewWith,
 });
 
 export const connectionSchema = z.strictObject({
@@ -88,11 +119,17 @@ export const connectionSchema = z.strictObject({
   type: z.enum(['connector', 'hose', 'pipe', 'cable', 'clip', 'linkage']),
   count: count.default(1),
   circuit: idSchema.optional(),
+  loss: quantityTextSchema
+    .optional()
+    .describe('About how much of the circuit runs out when it is opened: 0.5 L'),
   'cap-when-open': z.boolean().default(false),
   on: idSchema.optional().describe('The part it belongs to: apart before the part comes off'),
   behind,
   torque: torqueSchema.optional(),
+  coat: fitting.coat,
 });
+
+const sizes = z.array(quantityTextSchema).min(1);
 
 export const circuitSchema = z.strictObject({
   ...common,
@@ -101,7 +138,21 @@ export const circuitSchema = z.strictObject({
   mix: z
     .record(text, quantityTextSchema)
     .optional()
-    .describe('Shares by volume: concentrate: 50 %'),
+    .describe('Shares by volume, that of the concentrate first: concentrate: 50 %'),
+  base: z
+    .enum(['ethylene-glycol', 'propylene-glycol'])
+    .optional()
+    .describe('What the concentrate is made of, for its freezing point'),
+  'never-with': idsSchema
+    .default([])
+    .describe('Other circuits and consumables whose fluid must never get into this one'),
+  containers: z
+    .union(
+      [sizes, z.record(text, sizes)],
+      'a list of sizes such as [1 L, 5 L], or one for each fluid of the mix: { concentrate: [1 L, 5 L] }',
+    )
+    .optional()
+    .describe('Sizes that it is sold in; of a mix, those of each fluid that is bought'),
   drain: idsSchema
     .default([])
     .describe('Plugs, cocks or hoses through which it drains; shut again before filling'),
@@ -114,6 +165,10 @@ export const circuitSchema = z.strictObject({
     .optional()
     .describe('Stands under pressure: relieve before opening'),
   dispose: text.optional().describe('What becomes of the old fluid'),
+  'leak-check': z
+    .boolean()
+    .default(false)
+    .describe('After it has been open, a check for leaks must follow'),
 });
 
 export const energySchema = z.strictObject({
@@ -138,14 +193,31 @@ export const controlSchema = z.strictObject({
   home: idSchema,
 });
 
+const lifts = z.boolean().default(false).describe('Carries a part that is too heavy to lift');
+
 export const aidSchema = z.strictObject({
   ...common,
   count: count.default(1),
   blocks: idsSchema.default([]).describe('Parts that cannot go in while this is fitted'),
+  lifts,
 });
 
-export const toolSchema = z.strictObject({ ...common, size: text.optional() });
-export const consumableSchema = z.strictObject({ ...common, specification: text.optional() });
+export const toolSchema = z.strictObject({
+  ...common,
+  size: text.optional(),
+  lifts,
+  length: quantityTextSchema
+    .optional()
+    .describe('Of a torque wrench: from its drive to the middle of its grip'),
+  extension: quantityTextSchema
+    .optional()
+    .describe('Of a crowfoot or extension for a torque wrench: from its drive to the bolt'),
+});
+export const consumableSchema = z.strictObject({
+  ...common,
+  specification: text.optional(),
+  containers: sizes.optional().describe('Sizes that it is sold in: [50 mL, 250 mL]'),
+});
 
 export const signalSchema = z.enum(['danger', 'warning', 'caution', 'notice']);
 export const hazardSchema = z.strictObject({
@@ -157,6 +229,10 @@ export const hazardSchema = z.strictObject({
     .array(z.strictObject({ verb: text.optional(), item: idSchema }))
     .default([])
     .describe('Actions that raise it; any action on the item when no verb is given'),
+  first: z
+    .array(z.strictObject({ verb: text, item: idSchema }))
+    .default([])
+    .describe('What must be done before an action raises it: { verb: check, item: mains }'),
   when: whenSchema.optional(),
 });
 
@@ -186,7 +262,6 @@ export const machineSchema = z.strictObject({
 });
 
 export type ItemsInput = z.output<typeof itemsSchema>;
-export type MachineInput = z.output<typeof machineSchema>;
 export type TorqueInput = z.output<typeof torqueSchema>;
 export type Pattern = z.output<typeof patternSchema>;
 export type Signal = z.output<typeof signalSchema>;

@@ -54,8 +54,14 @@ export const actionSchema = z.strictObject({
   value: quantityTextSchema
     .optional()
     .describe('A torque, a limit or a size; must agree with the catalogue'),
+  limit: idSchema.optional().describe('Which limit of the catalogue a reading must keep'),
   each: ids.optional().describe('Instances of the item; all when absent'),
   with: ids.optional().describe('Tools or consumables used'),
+  angle: quantityTextSchema
+    .optional()
+    .describe(
+      'Of an extension on a torque wrench: 0° in line, 90° to the side; in line when absent',
+    ),
 });
 
 export const stepSchema = z.strictObject({
@@ -66,7 +72,10 @@ export const stepSchema = z.strictObject({
     .optional()
     .describe('Inside :::reverse: the item before whose return this step is done'),
   people: count.optional(),
-  time: quantityTextSchema.optional(),
+  time: quantityTextSchema.optional().describe('How long somebody works at it'),
+  wait: quantityTextSchema
+    .optional()
+    .describe('How long nobody is needed after it: draining, drying, cooling'),
   tools: ids.optional(),
   consumables: ids.optional(),
 });
@@ -92,9 +101,36 @@ export const figureSchema = z.strictObject({
   alt: text.optional(),
   id: idSchema.optional(),
 });
+const percentages =
+  'percentages of the picture from its left and its top edge, such as "62,40"; several with spaces between them';
+const points = z
+  .string()
+  .regex(/^\s*\d+(\.\d+)?\s*,\s*\d+(\.\d+)?(\s+\d+(\.\d+)?\s*,\s*\d+(\.\d+)?)*\s*$/, percentages)
+  .transform((list) =>
+    [...list.matchAll(/([\d.]+)\s*,\s*([\d.]+)/g)].map(([, x, y]) => ({
+      x: Number(x),
+      y: Number(y),
+    })),
+  )
+  .refine((all) => all.every(({ x, y }) => x <= 100 && y <= 100), percentages);
+/** `::callout` in a figure; the numbers follow the order of the lines. */
+export const calloutSchema = z.strictObject({
+  at: points.describe(
+    'Where it points: percent from the left, from the top; several points in one',
+  ),
+  item: idSchema
+    .optional()
+    .describe('The entry that it shows; words in brackets where there is none'),
+});
 export const performSchema = z.strictObject({
   procedure: idSchema,
   part: idSchema.optional().describe('Id of one section of it'),
+  each: idSchema
+    .optional()
+    .describe('Instance at which that is done which its text does at another one: right'),
+  'in-place': flag
+    .optional()
+    .describe('Its steps are printed here; a reference to its sheet when absent'),
   when: whenSchema.optional(),
 });
 export const reverseSchema = z.strictObject({

@@ -31,6 +31,10 @@ export const frontMatterSchema = z.strictObject({
   starts: statesSchema
     .default({})
     .describe('States at the start, where they are not the home states'),
+  'follow-on': z
+    .array(idSchema)
+    .default([])
+    .describe('Procedures to do after this one, printed at the end of its sheet'),
   leaves: statesSchema
     .default({})
     .describe('States at the end, where they are not the home states'),

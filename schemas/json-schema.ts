@@ -1,7 +1,10 @@
 import { z } from 'zod';
 import { machineSchema } from './catalogue.ts';
 import { frontMatterSchema } from './front-matter.ts';
+import { jobCardSchema } from './job-card.ts';
 import { manualSchema } from './manual.ts';
+import { procedureJsonSchema } from './procedure-json.ts';
+import { pullListSchema } from './pull-list.ts';
 import { reportSchema } from './report.ts';
 
 export interface JsonSchemaFile {
@@ -11,7 +14,7 @@ export interface JsonSchemaFile {
 }
 
 /**
- * The files of `schemas/json/`: what may be written in a manual, for editors, and what a report holds, for programs.
+ * The files of `schemas/json/`: what may be written in a manual, for editors, and what a report, a pull list or a procedure holds, for programs.
  * JSON Schema draft 7, the draft that the language servers for YAML read in full.
  */
 export function jsonSchemaFiles(): readonly JsonSchemaFile[] {
@@ -19,6 +22,9 @@ export function jsonSchemaFiles(): readonly JsonSchemaFile[] {
     file('manual', 'manual.yaml', manualSchema, 'input'),
     file('machine', 'A machine of a manual: machines/<id>.yaml', machineSchema, 'input'),
     file('front-matter', 'Front matter of a procedure', frontMatterSchema, 'input'),
+    file('procedure', 'A procedure for programs: procedure.json', procedureJsonSchema, 'output'),
+    file('job-card', 'What a tablet writes of a job on a sheet', jobCardSchema, 'output'),
+    file('pull-list', 'What pull --format json prints', pullListSchema, 'output'),
     file('report', 'What inspect --format json prints', reportSchema, 'output'),
   ];
 }

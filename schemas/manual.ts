@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { defaultSafety } from './default-safety.ts';
 import { idSchema, labelSchema, quantityTextSchema, whenSchema } from './id.ts';
 
 const text = z.string().min(1);
@@ -50,8 +51,12 @@ export const manualSchema = z.strictObject({
     )
     .default([])
     .describe('Torques by thread and class for fasteners that have none of their own'),
-  safety: text.optional().describe('Standing safety text for every sheet, in Markdown'),
+  'lift-limit': quantityTextSchema
+    .optional()
+    .describe('Mass that one person may lift by the rules of the workplace; unchecked without it'),
+  safety: text
+    .default(defaultSafety)
+    .describe('Standing safety text for every sheet, in Markdown; the usual cautions when absent'),
 });
 
-export type ManualInput = z.input<typeof manualSchema>;
 export type ManualSettings = z.output<typeof manualSchema>;

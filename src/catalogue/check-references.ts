@@ -4,7 +4,7 @@ import { itemsOfKind, mayHave } from './catalogue-for.ts';
 import { checkOrder } from './check-order.ts';
 import type { CatalogueFact } from './facts.ts';
 import type { Catalogue, Item } from './model.ts';
-import { positionsOf } from './pattern.ts';
+import { overlapIn, positionsOf } from './pattern.ts';
 import { type Reference, referencesOf } from './references.ts';
 
 /**
@@ -45,17 +45,26 @@ function checkReference(
 
 function checkPattern(item: Item): readonly CatalogueFact[] {
   if (item.kind !== 'fastener' || item.pattern === undefined) return [];
+  const place = item.placeOf('pattern');
   const positions = positionsOf(item.pattern);
-  if (positions === item.count) return [];
-  return [{ kind: 'pattern-count', place: item.placeOf('pattern'), positions, count: item.count }];
+  const overlap = overlapIn(item.pattern);
+  return [
+    ...(positions === item.count
+      ? []
+      : [{ kind: 'pattern-count' as const, place, positions, count: item.count }]),
+    ...(overlap === undefined ? [] : [{ kind: 'pattern-overlap' as const, place, ...overlap }]),
+  ];
 }
 
 function checkVerbs(item: Item): readonly CatalogueFact[] {
   if (item.kind !== 'hazard') return [];
-  return item.raisedBy.flatMap(({ verb }, i) => {
+  const check = (verb: string | undefined, path: string): readonly CatalogueFact[] => {
     if (verb === undefined || verbSchema.safeParse(verb).success) return [];
-    const place = item.placeOf(`raised-by.${i}.verb`);
     const near = nearest(verb, verbSchema.options);
-    return [{ kind: 'verb-unknown', place, verb, ...(near && { near }) }];
-  });
+    return [{ kind: 'verb-unknown', place: item.placeOf(path), verb, ...(near && { near }) }];
+  };
+  return [
+    ...item.raisedBy.flatMap(({ verb }, i) => check(verb, `raised-by.${i}.verb`)),
+    ...item.first.flatMap(({ verb }, i) => check(verb, `first.${i}.verb`)),
+  ];
 }

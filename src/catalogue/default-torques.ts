@@ -1,5 +1,6 @@
 import type { ManualSettings } from '../../schemas/manual.ts';
 import type { DefaultTorque, Fastener, Torque } from './model.ts';
+import { readScrew } from './read-screw.ts';
 import { readTorque } from './read-torque.ts';
 import type { Reading } from './reading.ts';
 
@@ -12,7 +13,17 @@ export function readDefaultTorques(
     const torque = readTorque(reading, `default-torques.${i}.torque`, rule.torque);
     if (torque === undefined) return [];
     const { thread, class: strength, grade } = rule;
-    return [{ thread, class: strength, grade, torque: { ...torque, byDefault: true } }];
+    const path = `default-torques.${i}`;
+    return [
+      {
+        thread,
+        class: strength,
+        grade,
+        screw: readScrew(reading, path, rule, undefined),
+        torque: { ...torque, byDefault: true },
+        placeOf: (member: string) => reading.written.placeOf(`${path}.${member}`),
+      },
+    ];
   });
 }
 

@@ -1,12 +1,14 @@
 export { catalogueFor, itemsOfKind, mayHave } from './catalogue-for.ts';
 export { checkReferences } from './check-references.ts';
 export type { CatalogueFact } from './facts.ts';
+export { glycolShare } from './glycol-share.ts';
 export type {
   Aid,
   Catalogue,
   Circuit,
   Connection,
   Consumable,
+  Containers,
   Control,
   DefaultTorque,
   Energy,
@@ -14,8 +16,10 @@ export type {
   Hazard,
   Item,
   ItemKind,
+  Limit,
   ManualModel,
   Part,
+  Screw,
   StatefulItem,
   Tool,
   Torque,
@@ -25,3 +29,4 @@ export { type OwnItems, ownItemParts, readOwnItems } from './own-items.ts';
 export { positionsOf } from './pattern.ts';
 export { readManual } from './read-manual.ts';
 export { type Reference, referencesOf } from './references.ts';
+export { isSingleUse } from './single-use.ts';

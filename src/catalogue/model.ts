@@ -15,13 +15,25 @@ import type {
 import type { Place } from '../../schemas/finding.ts';
 import type { ManualSettings } from '../../schemas/manual.ts';
 import type { Condition, Space } from '../applicability/index.ts';
-import type { Quantity, TorqueSpec, UnitPolicy } from '../quantity/index.ts';
+import type { Strength, Thread, ThreadCondition } from '../joint/index.ts';
+import type { Quantity, Single, TorqueSpec, UnitPolicy } from '../quantity/index.ts';
+
+/** What a measurement of an item must give. */
+export interface Limit {
+  /** Undefined where the entry has one limit without a name. */
+  readonly name: string | undefined;
+  readonly quantity: Quantity;
+  readonly written: string;
+  readonly place: Place;
+}
 
 /** What every entry has, whatever its kind. `places` finds the author's text of a member of the entry. */
 interface Entry {
   readonly id: string;
   readonly place: Place;
   readonly when: Condition | undefined;
+  /** In the order of the file. */
+  readonly limits: readonly Limit[];
   /** Members (`torque`, `when`) that are written but cannot be used, so that they are not taken for missing. */
   readonly faulty: ReadonlySet<string>;
   /** Place of a member (`holds`, `torque`), of one of its elements (`holds.1`), else of the entry's id. */
@@ -30,13 +42,20 @@ interface Entry {
 
 type Data<S extends z.ZodType, Replaced extends string = never> = Omit<
   z.output<S>,
-  'when' | Replaced
+  'when' | 'limits' | Replaced
 >;
+
+/** The sizes that something is sold in. */
+export interface Containers {
+  /** The fluid of a mix; undefined for the item itself. */
+  readonly of: string | undefined;
+  readonly sizes: readonly Single[];
+}
 
 /** A torque as the sheet needs it. */
 export interface Torque {
   readonly spec: TorqueSpec;
-  readonly threads: 'dry' | 'oiled' | 'plated' | 'compound' | undefined;
+  readonly threads: ThreadCondition | undefined;
   /** The text of the catalogue, stage by stage. */
   readonly written: readonly string[];
   readonly place: Place;
@@ -44,16 +63,26 @@ export interface Torque {
   readonly byDefault: boolean;
 }
 
+/** What `thread`, `class` and `grade` say of a screw's strength; undefined where it cannot be worked out. */
+export interface Screw {
+  readonly thread: Thread | undefined;
+  readonly strength: Strength | undefined;
+}
+
 /** The rule of the manual for fasteners that have neither torque nor tightness of their own. */
 export interface DefaultTorque {
   readonly thread: string;
   readonly class: string | undefined;
   readonly grade: string | undefined;
+  readonly screw: Screw;
   readonly torque: Torque;
+  /** Place of a member of the rule (`thread`, `class`, `grade`). */
+  readonly placeOf: (member: string) => Place;
 }
 
 export type Fastener = Entry & {
   readonly kind: 'fastener';
+  readonly screw: Screw;
   readonly torque: Torque | undefined;
 } & Data<typeof fastenerSchema, 'torque'>;
 export type Part = Entry & { readonly kind: 'part'; readonly mass: Quantity | undefined } & Data<
@@ -63,17 +92,29 @@ export type Part = Entry & { readonly kind: 'part'; readonly mass: Quantity | un
 export type Connection = Entry & {
   readonly kind: 'connection';
   readonly torque: Torque | undefined;
-} & Data<typeof connectionSchema, 'torque'>;
+  readonly loss: Quantity | undefined;
+} & Data<typeof connectionSchema, 'torque' | 'loss'>;
 export type Circuit = Entry & {
   readonly kind: 'circuit';
   readonly capacity: Quantity | undefined;
   readonly mix: readonly { readonly name: string; readonly share: Quantity }[];
-} & Data<typeof circuitSchema, 'capacity' | 'mix'>;
+  /** Of the whole where no fluid of the mix is named, else of that fluid. */
+  readonly containers: readonly Containers[];
+} & Data<typeof circuitSchema, 'capacity' | 'mix' | 'containers'>;
 export type Energy = Entry & { readonly kind: 'energy' } & Data<typeof energySchema>;
 export type Control = Entry & { readonly kind: 'control' } & Data<typeof controlSchema>;
 export type Aid = Entry & { readonly kind: 'aid' } & Data<typeof aidSchema>;
-export type Tool = Entry & { readonly kind: 'tool' } & Data<typeof toolSchema>;
-export type Consumable = Entry & { readonly kind: 'consumable' } & Data<typeof consumableSchema>;
+export type Tool = Entry & {
+  readonly kind: 'tool';
+  /** Of a torque wrench, from its drive to the middle of its grip: one length above zero. */
+  readonly length: Quantity | undefined;
+  /** Of an extension for a torque wrench, from its drive to the bolt: one length above zero. */
+  readonly extension: Quantity | undefined;
+} & Data<typeof toolSchema, 'length' | 'extension'>;
+export type Consumable = Entry & {
+  readonly kind: 'consumable';
+  readonly containers: readonly Containers[];
+} & Data<typeof consumableSchema, 'containers'>;
 export type Hazard = Entry & {
   readonly kind: 'hazard';
   readonly raisedBy: HazardEntry['raised-by'];
@@ -106,6 +147,8 @@ export interface ManualModel {
   /** By id, in order of their files. */
   readonly machines: ReadonlyMap<string, Catalogue>;
   readonly defaultTorques: readonly DefaultTorque[];
+  /** Mass that one person may lift. */
+  readonly liftLimit: Quantity | undefined;
   /** False where manual.yaml is missing or faulty so that variants may be lost: an unknown variant says nothing. */
   readonly isWhole: boolean;
   /** Place of a key of manual.yaml, or of its start. */

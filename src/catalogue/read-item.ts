@@ -1,8 +1,13 @@
 import type { ItemsInput, TorqueInput } from '../../schemas/catalogue.ts';
 import type { Condition } from '../applicability/index.ts';
 import { canonical, type Quantity, type UnitKind } from '../quantity/index.ts';
+import { checkFluid, isNothing } from './check-fluid.ts';
 import { defaultTorque } from './default-torques.ts';
 import type { Circuit, Item, Torque } from './model.ts';
+import { readContainers } from './read-containers.ts';
+import { readLimits } from './read-limits.ts';
+import { readScrew } from './read-screw.ts';
+import { readToolLengths } from './read-tool-lengths.ts';
 import { readTorque } from './read-torque.ts';
 import type { Reading } from './reading.ts';
 import type { ItemsContext, WrittenItem } from './written-item.ts';
@@ -31,6 +36,7 @@ export function readItem(entry: WrittenItem, reading: Reading, context: ItemsCon
         ...data,
         ...base,
         kind: 'fastener',
+        screw: readScrew(reading, entry.path, data, entry.id),
         torque: isSaid ? own : defaultTorque(context.defaultTorques, data),
       };
     }
@@ -40,18 +46,27 @@ export function readItem(entry: WrittenItem, reading: Reading, context: ItemsCon
       return { ...data, ...base, kind: 'part', mass: own };
     }
     case 'connections': {
-      const { torque, ...data } = entry.data;
-      return { ...data, ...base, kind: 'connection', torque: torqueOf(torque) };
+      const { torque, loss, ...data } = entry.data;
+      const own = loss === undefined ? undefined : quantity('loss', loss, 'volume');
+      return { ...data, ...base, kind: 'connection', torque: torqueOf(torque), loss: own };
     }
     case 'circuits': {
-      const { capacity, mix, ...data } = entry.data;
+      const { capacity, mix, containers, ...data } = entry.data;
       if (typeof data.pressure === 'string') quantity('pressure', data.pressure, 'pressure');
+      const whole = quantity('capacity', capacity, 'volume');
+      const shares = readMix(mix ?? {}, entry, reading, faulty);
+      const held = { capacity: whole, mix: shares, base: data.base };
+      reading.facts.push(...checkFluid(held, base));
       return {
         ...data,
         ...base,
         kind: 'circuit',
-        capacity: quantity('capacity', capacity, 'volume'),
-        mix: readMix(mix ?? {}, entry, reading, faulty),
+        capacity: whole !== undefined && isNothing(whole) ? undefined : whole,
+        mix: shares,
+        containers: readContainers(containers, entry.path, reading, {
+          mix: Object.keys(mix ?? {}),
+          kind: 'volume',
+        }),
       };
     }
     case 'energy':
@@ -67,9 +82,12 @@ export function readItem(entry: WrittenItem, reading: Reading, context: ItemsCon
     case 'aids':
       return { ...entry.data, ...base, kind: 'aid' };
     case 'tools':
-      return { ...entry.data, ...base, kind: 'tool' };
-    case 'consumables':
-      return { ...entry.data, ...base, kind: 'consumable' };
+      return { ...entry.data, ...base, kind: 'tool', ...readToolLengths(entry, reading, faulty) };
+    case 'consumables': {
+      const { containers, ...data } = entry.data;
+      const sizes = readContainers(containers, entry.path, reading, { mix: [], kind: undefined });
+      return { ...data, ...base, kind: 'consumable', containers: sizes };
+    }
     case 'hazards': {
       const { 'raised-by': raisedBy, ...data } = entry.data;
       return { ...data, ...base, kind: 'hazard', raisedBy };
@@ -88,6 +106,7 @@ function baseOf(entry: WrittenItem, reading: Reading, context: ItemsContext, fau
     id,
     place,
     when,
+    limits: 'limits' in data ? readLimits(data.limits ?? {}, path, reading, faulty) : [],
     placeOf: (member: string) => reading.written.placeOf(`${path}.${member}`),
   };
 }

@@ -37,12 +37,20 @@ export function readManual(files: ManualFiles): {
   for (const problem of policy.problems) {
     reading.facts.push({
       kind: 'units-wrong',
-      place: yaml.placeOf(`units.${problem.kind}`),
+      place:
+        problem.code === 'kind-unknown'
+          ? yaml.keyPlaceOf(`units.${problem.kind}`)
+          : yaml.placeOf(`units.${problem.kind}`),
       problem,
     });
   }
   const space = readVariants(reading, settings);
   const defaultTorques = readDefaultTorques(reading, settings);
+  const limit = settings['lift-limit'];
+  const liftLimit =
+    limit === undefined
+      ? undefined
+      : reading.quantity('lift-limit', limit, 'mass', 'the lifting limit');
   const isWhole = file !== undefined && !yaml.isBroken && !yaml.dropped.some(mayLoseVariants);
   const variants = { space, isWhole };
   const { machines, facts } = readMachines(files, { variants, defaultTorques });
@@ -53,6 +61,7 @@ export function readManual(files: ManualFiles): {
       space,
       machines,
       defaultTorques,
+      liftLimit,
       isWhole,
       placeOf: yaml.placeOf,
     },
@@ -100,8 +109,9 @@ function readMachines(
 /** Files of this room that the edge could not read, and the one that must be there. */
 function unreadable(files: ManualFiles, isMissing: boolean): readonly SourceFact[] {
   const own = files.unreadable.filter(({ path }) => path === manualFile || machineFile.test(path));
-  const told = own.map(({ path, reason }): SourceFact => {
-    return { kind: 'file-unreadable', place: locator(path, '').place(0, 0), reason };
+  const told = own.map(({ path, reason, advice }): SourceFact => {
+    const place = locator(path, '').place(0, 0);
+    return { kind: 'file-unreadable', place, reason, ...(advice !== undefined && { advice }) };
   });
   if (!isMissing || own.some(({ path }) => path === manualFile)) return told;
   const place = locator(manualFile, '').place(0, 0);

@@ -35,6 +35,17 @@ export class Reading {
 
   /** The quantity at a path; undefined, with the facts told, where it cannot be read or is of another kind. */
   quantity(path: string, text: string, expected: UnitKind, what: string): Quantity | undefined {
+    const value = this.anyQuantity(path, text);
+    if (value === undefined) return undefined;
+    const found = kindOf(value);
+    if (found === expected) return value;
+    const place = this.written.placeOf(path);
+    this.facts.push({ kind: 'unit-wrong-kind', place, written: text, found, expected, what });
+    return undefined;
+  }
+
+  /** The quantity at a path, of whatever kind; undefined, with the facts told, where it cannot be read. */
+  anyQuantity(path: string, text: string): Quantity | undefined {
     const place = this.written.placeOf(path);
     const { value, problems } = parseQuantity(text);
     for (const problem of problems) {
@@ -45,11 +56,7 @@ export class Reading {
         problem,
       });
     }
-    if (value === undefined) return undefined;
-    const found = kindOf(value);
-    if (found === expected) return value;
-    this.facts.push({ kind: 'unit-wrong-kind', place, written: text, found, expected, what });
-    return undefined;
+    return value;
   }
 
   /**

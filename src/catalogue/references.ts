@@ -1,4 +1,4 @@
-import type { Item, ItemKind } from './model.ts';
+import type { Fastener, Item, ItemKind, Part } from './model.ts';
 
 /** An id that one entry names in a member, and the kinds that may stand there. */
 export interface Reference {
@@ -17,12 +17,13 @@ const touched: readonly ItemKind[] = [...workedOn, 'energy', 'aid', 'tool', 'con
 /** Every id that an entry names. */
 export function referencesOf(item: Item): readonly Reference[] {
   if (item.kind === 'hazard') {
-    return item.raisedBy.map(({ item: id }, i) => ({
-      id,
-      member: 'raised-by',
-      path: `raised-by.${i}.item`,
-      kinds: touched,
-    }));
+    const actions = [
+      ['raised-by', item.raisedBy],
+      ['first', item.first],
+    ] as const;
+    return actions.flatMap(([member, list]) =>
+      list.map(({ item: id }, i) => ({ id, member, path: `${member}.${i}.item`, kinds: touched })),
+    );
   }
   return [
     ...one(item.in, 'in', ['part']),
@@ -34,17 +35,26 @@ export function referencesOf(item: Item): readonly Reference[] {
 function particular(item: Exclude<Item, { kind: 'hazard' }>): readonly Reference[] {
   switch (item.kind) {
     case 'fastener':
-      return [...many(item.holds, 'holds', ['part']), ...many(item.behind, 'behind', obstacles)];
+      return [
+        ...many(item.holds, 'holds', ['part']),
+        ...many(item.behind, 'behind', obstacles),
+        ...fitting(item),
+      ];
     case 'part':
-      return many(item.behind, 'behind', obstacles);
+      return [...many(item.behind, 'behind', obstacles), ...fitting(item)];
     case 'connection':
       return [
         ...one(item.on, 'on', ['part']),
         ...one(item.circuit, 'circuit', ['circuit']),
         ...many(item.behind, 'behind', obstacles),
+        ...many(item.coat, 'coat', ['consumable']),
       ];
     case 'circuit':
-      return [...many(item.drain, 'drain', openings), ...many(item.fill, 'fill', openings)];
+      return [
+        ...many(item.drain, 'drain', openings),
+        ...many(item.fill, 'fill', openings),
+        ...many(item['never-with'], 'never-with', ['circuit', 'consumable']),
+      ];
     case 'energy':
       return many(item['isolate-before'], 'isolate-before', workedOn);
     case 'aid':
@@ -54,6 +64,13 @@ function particular(item: Exclude<Item, { kind: 'hazard' }>): readonly Reference
     case 'consumable':
       return [];
   }
+}
+
+function fitting(item: Fastener | Part): readonly Reference[] {
+  return [
+    ...many(item.coat, 'coat', ['consumable']),
+    ...many(item['renew-with'], 'renew-with', ['part', 'fastener']),
+  ];
 }
 
 function one(

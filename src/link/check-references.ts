@@ -1,6 +1,6 @@
-import { type ItemKind, itemsOfKind, mayHave } from '../catalogue/index.ts';
+import { type Item, type ItemKind, itemsOfKind, mayHave } from '../catalogue/index.ts';
 import { nearest } from '../source/index.ts';
-import type { Block, Ref } from '../syntax/index.ts';
+import type { Block, Perform, Ref } from '../syntax/index.ts';
 import type { LinkFact } from './facts.ts';
 import type { LinkedManual, LinkedProcedure } from './linked.ts';
 import { allActions, allBlocks, allSteps } from './walk.ts';
@@ -50,6 +50,11 @@ class Checker {
         this.#item({ id, place: placeOf(`${member}.${i}`) }, kinds, member);
       });
     }
+    const procedures = [...this.#manual.procedures.keys()];
+    front['follow-on'].forEach((id, i) => {
+      const ref = { id, place: placeOf(`follow-on.${i}`) };
+      this.#known('procedure', ref, procedures, 'procedures/');
+    });
   }
 
   actions(): void {
@@ -60,6 +65,10 @@ class Checker {
       if (item === undefined) continue;
       const instances = 'each' in item ? (item.each ?? []) : [];
       for (const ref of action.each) this.#known('instance', ref, instances, item.id);
+      if (action.limit !== undefined && !item.faulty.has('limits')) {
+        const limits = item.limits.flatMap(({ name }) => name ?? []);
+        this.#known('limit', action.limit, limits, item.id);
+      }
       if (item.kind !== 'control' || action.verb !== 'set') continue;
       if (action.to === undefined) {
         this.facts.push({
@@ -76,6 +85,7 @@ class Checker {
     const known = [...this.#steps.keys()];
     for (const step of allSteps(this.#one.procedure)) {
       for (const ref of step.needs) this.#known('step', ref, known, this.#one.procedure.id);
+      if (step.at !== undefined) this.#item(step.at);
       for (const ref of step.tools) this.#item(ref, ['tool'], 'tools');
       for (const ref of step.consumables) this.#item(ref, ['consumable', 'circuit'], 'consumables');
     }
@@ -97,8 +107,11 @@ class Checker {
         for (const ref of block.steps)
           this.#known('step', ref, [...this.#steps.keys()], this.#one.procedure.id);
         return;
+      case 'figure':
+        for (const { item } of block.callouts) if (item !== undefined) this.#item(item);
+        return;
       case 'perform':
-        this.#perform(block.procedure, block.part);
+        this.#perform(block);
         return;
       case 'reverse':
         this.#section(block.of, this.#one);
@@ -109,11 +122,16 @@ class Checker {
     }
   }
 
-  #perform(procedure: Ref, part: Ref | undefined): void {
+  #perform({ procedure, part, each }: Perform): void {
     const { procedures } = this.#manual;
     this.#known('procedure', procedure, [...procedures.keys()], 'procedures/');
     const target = procedures.get(procedure.id);
-    if (target !== undefined && part !== undefined) this.#section(part, target);
+    if (target === undefined) return;
+    if (part !== undefined) this.#section(part, target);
+    if (each === undefined) return;
+    const split = itemsDoneApart(target);
+    const instances = split.flatMap((item) => ('each' in item ? (item.each ?? []) : []));
+    this.#known('instance', each, [...new Set(instances)], split[0]?.id ?? procedure.id);
   }
 
   #section(ref: Ref, owner: LinkedProcedure): void {
@@ -148,7 +166,7 @@ class Checker {
   }
 
   #known(
-    what: 'procedure' | 'section' | 'step' | 'position' | 'instance',
+    what: 'procedure' | 'section' | 'step' | 'position' | 'instance' | 'limit',
     ref: Ref,
     known: readonly string[],
     owner: string,
@@ -176,4 +194,11 @@ class Checker {
   #at({ place }: { place: Ref['place'] }): { procedure: string; place: Ref['place'] } {
     return { procedure: this.#one.procedure.id, place };
   }
+}
+
+/** Items that a procedure works on at one instance at a time. */
+function itemsDoneApart(one: LinkedProcedure): readonly Item[] {
+  return [...allActions(one.procedure)].flatMap(({ each, item }) =>
+    each.length === 1 ? (one.item(item) ?? []) : [],
+  );
 }

@@ -1,7 +1,24 @@
 import type { Place } from '../../schemas/finding.ts';
+import type { PictureFile } from '../source/index.ts';
 
-/** What joining procedures, catalogue and figures can find. `procedure` is the id of the procedure it stands in. */
-export type LinkFact = { readonly procedure: string; readonly place: Place } & (
+/** What is wrong with a link or a picture; `procedure` is undefined for a picture that an entry of the catalogue names. */
+export type PictureFact = { readonly procedure?: string; readonly place: Place } & (
+  | { readonly kind: 'link-outside'; readonly url: string }
+  | { readonly kind: 'figure-missing'; readonly path: string; readonly near?: string }
+  | { readonly kind: 'figure-unfit'; readonly path: string }
+  | { readonly kind: 'figure-sizeless'; readonly path: string }
+  | {
+      readonly kind: 'figure-not-shown';
+      readonly path: string;
+      readonly picture: Exclude<PictureFile, { state: 'fit' }>;
+    }
+);
+
+/** What joining procedures, catalogue and figures can find. */
+export type LinkFact = PictureFact | ProcedureFact;
+
+/** `procedure` is the id of the procedure it stands in. */
+type ProcedureFact = { readonly procedure: string; readonly place: Place } & (
   | {
       readonly kind: 'unknown-reference';
       readonly what:
@@ -12,7 +29,8 @@ export type LinkFact = { readonly procedure: string; readonly place: Place } & (
         | 'step'
         | 'state'
         | 'position'
-        | 'instance';
+        | 'instance'
+        | 'limit';
       readonly id: string;
       readonly owner: string;
       readonly near?: string;
@@ -38,9 +56,9 @@ export type LinkFact = { readonly procedure: string; readonly place: Place } & (
       readonly url: string;
       readonly target: string;
       readonly near?: string;
+      /** Sections and steps that the file has, where the link names one that it has not. */
+      readonly known?: readonly string[];
     }
-  | { readonly kind: 'link-outside'; readonly url: string }
-  | { readonly kind: 'figure-missing'; readonly path: string; readonly near?: string }
-  | { readonly kind: 'figure-unfit'; readonly path: string }
+  | { readonly kind: 'callout-twice'; readonly item: string; readonly first: Place }
   | { readonly kind: 'alternative-missing'; readonly path: string }
 );

@@ -9,7 +9,8 @@ import {
 import { compareText, locator, type ManualFiles, nearest } from '../source/index.ts';
 import type { Procedure, Ref } from '../syntax/index.ts';
 import { checkConditions } from './check-conditions.ts';
-import { checkFigures, checkLinks } from './check-links.ts';
+import { checkEntryFigures, checkFigures, pictureSizes } from './check-figures.ts';
+import { checkLinks } from './check-links.ts';
 import { checkReferences } from './check-references.ts';
 import type { LinkFact } from './facts.ts';
 import type { LinkedManual, LinkedProcedure } from './linked.ts';
@@ -41,7 +42,7 @@ export function linkManual(
     const own = ownItemsOf(procedure, manual, machine, facts);
     byId.set(procedure.id, linked(procedure, catalogueFor(machine, own)));
   }
-  const value: LinkedManual = { manual, procedures: byId };
+  const value: LinkedManual = { manual, procedures: byId, pictures: pictureSizes(files) };
   for (const one of byId.values()) {
     facts.push(
       ...checkReferences(one, value),
@@ -50,6 +51,7 @@ export function linkManual(
       ...checkConditions(one.procedure, manual.space),
     );
   }
+  facts.push(...checkEntryFigures(value, files));
   return { value, facts };
 }
 

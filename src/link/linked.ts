@@ -1,4 +1,5 @@
 import type { Catalogue, Item, ManualModel } from '../catalogue/index.ts';
+import type { PictureSize } from '../source/index.ts';
 import type { Procedure, Ref, Section } from '../syntax/index.ts';
 
 /** A procedure with the entries that its references mean. */
@@ -14,4 +15,6 @@ export interface LinkedManual {
   readonly manual: ManualModel;
   /** By id, in order of id. */
   readonly procedures: ReadonlyMap<string, LinkedProcedure>;
+  /** Sizes of the pictures that are known, by path. */
+  readonly pictures: ReadonlyMap<string, PictureSize>;
 }

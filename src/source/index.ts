@@ -1,6 +1,13 @@
 export { compareText } from './compare-text.ts';
 export type { SourceFact } from './facts.ts';
-export type { ManualFiles, TextFile } from './files.ts';
+export type {
+  ManualFiles,
+  PictureFile,
+  PictureSize,
+  TextFile,
+  UnreadableFile,
+} from './files.ts';
+export { jsonIn } from './json-in.ts';
 export { nearest, slipsBetween } from './near.ts';
 export { comparePlaces, type Locator, locator, placeOf } from './place.ts';
 export { placeWithin } from './place-within.ts';

@@ -14,7 +14,7 @@ export function locator(file: string, text: string): Locator {
   const point = (offset: number): Point => {
     const at = Math.max(0, Math.min(offset, text.length));
     const line = lineOf(starts, at);
-    return { line: line + 1, column: at - (starts[line] ?? 0) + 1, offset: at };
+    return { line: line + 1, column: Math.max(0, at - (starts[line] ?? 0)) + 1, offset: at };
   };
   return {
     file,
@@ -37,7 +37,8 @@ export function comparePlaces(a: Place, b: Place): number {
 }
 
 function lineStarts(text: string): number[] {
-  const starts = [0];
+  // A byte order mark is no column of the first line.
+  const starts = [text.startsWith('\uFEFF') ? 1 : 0];
   for (let i = text.indexOf('\n'); i >= 0; i = text.indexOf('\n', i + 1)) starts.push(i + 1);
   return starts;
 }

@@ -60,11 +60,13 @@ export function tagFaults(
     }));
 }
 
+export const tabInIndent = 'a tab in the indentation; use spaces';
+
 function reasonOf(error: YAMLError, source: string): string {
   const here = source[error.pos[0]] ?? '';
   switch (error.code) {
     case 'TAB_AS_INDENT':
-      return 'a tab in the indentation; use spaces';
+      return tabInIndent;
     case 'BAD_INDENT':
       return error.message.startsWith('Flow')
         ? 'a bracket above is not closed'

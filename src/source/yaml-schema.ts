@@ -12,9 +12,10 @@ export function schemaAt(schema: Schema, path: readonly PropertyKey[]): Schema |
   return at;
 }
 
-/** The keys that an object may have. */
+/** The keys that an object may have; of a union, those of all its branches. */
 export function keysOf(schema: Schema): string[] {
   const object = bare(schema);
+  if (object instanceof z.ZodUnion) return [...new Set(object.options.flatMap(keysOf))];
   return object instanceof z.ZodObject ? Object.keys(object.shape) : [];
 }
 

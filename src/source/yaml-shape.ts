@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import type { Place } from '../../schemas/finding.ts';
+import { commaValues } from './decimal-comma.ts';
 import type { SourceFact } from './facts.ts';
 import { nearest } from './near.ts';
 import { exactNode, keySpanOf, nodeAt, type Span, spanOf, type YamlNode } from './yaml-node.ts';
@@ -24,11 +25,35 @@ export function shapeFacts(
   place: (span: Span) => Place,
 ): ShapeFact[] {
   const shaping: Shaping = { root, place };
-  return withoutMisspelt(issues.flatMap((issue) => factsOf(issue, schema, [], shaping))).sort(
+  const facts = withoutMisspelt(issues.flatMap((issue) => factsOf(issue, schema, [], shaping)));
+  return withDecimalCommas(facts, shaping).sort(
     (a, b) =>
       a.place.start.offset - b.place.start.offset || a.place.end.offset - b.place.end.offset,
   );
 }
+
+/** All that a decimal comma in braces brings about is one slip, so one fact. */
+function withDecimalCommas(facts: readonly ShapeFact[], { root, place }: Shaping): ShapeFact[] {
+  const values = facts.length === 0 ? [] : commaValues(root);
+  const isIn = ({ start, end }: Span, fact: ShapeFact): boolean =>
+    fact.place.start.offset >= start && fact.place.end.offset <= end;
+  const others = facts.filter((fact) => !values.some((value) => isIn(value, fact)));
+  const commas = values
+    .filter((value) => facts.some((fact) => isIn(value, fact)))
+    .map(
+      (value): ShapeFact => ({
+        kind: 'yaml-shape',
+        place: place(value),
+        path: value.path,
+        expected: decimalPoint,
+        found: value.written,
+        near: value.written.replace(/(?<=\d),(?=\d)/g, '.'),
+      }),
+    );
+  return [...others, ...commas];
+}
+
+const decimalPoint = 'a decimal point (a comma inside { } begins a new key)';
 
 /** `schema` is the one of the value at `base`; the path of the issue goes on from there. */
 function factsOf(issue: Issue, schema: Schema, base: Path, shaping: Shaping): ShapeFact[] {

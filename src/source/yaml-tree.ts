@@ -2,7 +2,7 @@ import { Composer, type CST, type Document, Lexer, Parser } from 'yaml';
 import type { Locator } from './place.ts';
 import { buildNode } from './yaml-build.ts';
 import type { YamlNode } from './yaml-node.ts';
-import { syntaxFaults, tagFaults, type YamlFault } from './yaml-reason.ts';
+import { syntaxFaults, tabInIndent, tagFaults, type YamlFault } from './yaml-reason.ts';
 
 /** Nothing that a person writes goes deeper; it keeps all later walks off the end of the stack. */
 const deepest = 64;
@@ -42,7 +42,7 @@ export function yamlTree(locator: Locator, start: number, end: number): YamlTree
   ];
   return {
     root: built.root.type === 'scalar' && built.root.value === null ? emptyMap(start) : built.root,
-    faults: faults
+    faults: withoutFollowers(faults)
       // The library marks the first character that is missing, which at the end is outside.
       .map((fault) => ({
         ...fault,
@@ -51,6 +51,23 @@ export function yamlTree(locator: Locator, start: number, end: number): YamlTree
       }))
       .sort((a, b) => a.start - b.start || a.end - b.end),
   };
+}
+
+/** Behind a tab nothing lines up: what is told there follows from it, mostly a tab in each line. */
+function withoutFollowers(faults: readonly YamlFault[]): readonly YamlFault[] {
+  const tabs = faults.filter(({ reason }) => reason === tabInIndent);
+  const first = Math.min(...tabs.map(({ start }) => start));
+  const more = tabs.length - 1;
+  return faults
+    .filter(({ start }) => start <= first)
+    .map((fault) =>
+      fault.start === first && more > 0
+        ? {
+            ...fault,
+            reason: `tabs in the indentation, here and in ${more} more ${more === 1 ? 'line' : 'lines'}; use spaces`,
+          }
+        : fault,
+    );
 }
 
 interface Tokens {

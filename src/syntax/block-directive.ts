@@ -1,5 +1,4 @@
 import {
-  figureSchema,
   hazardBlockSchema,
   hazardReferenceSchema,
   itemBlockSchema,
@@ -12,6 +11,7 @@ import { attributeReader } from './attributes.ts';
 import { readBlocks } from './blocks.ts';
 import { readOptional } from './branch.ts';
 import { tokensOf } from './directive-tokens.ts';
+import { readFigure } from './figure.ts';
 import type { BlockName } from './forms.ts';
 import { readGuarded } from './guarded.ts';
 import { type BlockDirective, labelAndBody, partsOf, tellLabel } from './label.ts';
@@ -26,7 +26,6 @@ const readHazard = attributeReader(hazardBlockSchema);
 const readHazardReference = attributeReader(hazardReferenceSchema);
 const readItem = attributeReader(itemBlockSchema);
 const readNeeds = attributeReader(needsSchema);
-const readFigure = attributeReader(figureSchema);
 const readPerform = attributeReader(performSchema);
 const readReverse = attributeReader(reverseSchema);
 
@@ -89,20 +88,28 @@ export function readBlockDirective(
       const blocks = body();
       return steps.length === 0 ? blocks : [{ type: 'needs', steps, blocks, place }];
     }
-    case 'figure': {
-      const given = readFigure(reading, node);
-      const src = given.written('src');
-      const blocks = body();
-      if (src === undefined) return blocks;
-      return [{ type: 'figure', id: given.ref('id'), src, alt: given.values.alt, blocks, place }];
-    }
+    case 'figure':
+      return readFigure(reading, node, inside);
+    case 'callout':
+      if (formOf(node) === 'leaf') {
+        tellMisplaced(
+          reading,
+          node,
+          'outside a figure',
+          'its place directly between :::figure and its :::',
+        );
+      }
+      return body();
     case 'perform': {
       const given = readPerform(reading, node);
       const procedure = given.ref('procedure');
       const when = given.when();
       const blocks = body();
       if (procedure === undefined) return blocks;
-      return [{ type: 'perform', procedure, part: given.ref('part'), when, place }, ...blocks];
+      const part = given.ref('part');
+      const each = given.ref('each');
+      const inPlace = given.values['in-place'] ?? false;
+      return [{ type: 'perform', procedure, part, each, inPlace, when, place }, ...blocks];
     }
     case 'reverse': {
       const given = readReverse(reading, node);

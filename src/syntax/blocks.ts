@@ -44,9 +44,10 @@ function readDirective(reading: Reading, node: BlockDirective, around: Around): 
     tellUnclosed(reading, node, around);
     return readBlockDirective(reading, node, known.block, around);
   }
-  if (known === undefined) tellUnknown(reading, node);
-  else tellMisplaced(reading, node);
-  tellUnclosed(reading, node, around);
+  if (known === undefined) {
+    tellUnknown(reading, node);
+    tellUnclosed(reading, node, around);
+  } else tellMisplaced(reading, node);
   return known?.block === undefined
     ? readBlocks(reading, insteadOfDirective(node), around)
     : readBlockDirective(reading, node, known.block, around);

@@ -26,7 +26,7 @@ export function readBranch(
       reading,
       first,
       'no :::or after it',
-      ':::either […] and directly after it one :::or […] or more',
+      ':::either […] and directly after it one :::or […] or more; where there is one way only, :::if […]',
     );
   }
   const ways = nodes.map((node) => {

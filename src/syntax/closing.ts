@@ -1,5 +1,5 @@
 import type { Around } from './around.ts';
-import { tokensOf } from './directive-tokens.ts';
+import { type Span, tokensOf } from './directive-tokens.ts';
 import type { BlockDirective } from './label.ts';
 import { tellMisplaced } from './misplaced.ts';
 import type { Reading } from './reading.ts';
@@ -8,19 +8,19 @@ import type { Reading } from './reading.ts';
 export function tellUnclosed(reading: Reading, node: BlockDirective, { outer }: Around): void {
   if (node.type !== 'containerDirective' || tokensOf(node).closing !== undefined) return;
   if (outer?.tokens.closing === undefined) {
-    tellMisplaced(
-      reading,
-      node,
-      'no line that closes it',
-      'a line of ::: after its last line, as far in as its first',
-    );
+    tellMisplaced(reading, node, noClosing, aClosing);
     return;
   }
-  const { line } = reading.place(outer.tokens.opening).start;
-  tellMisplaced(
-    reading,
-    node,
-    `no line that closes it: the next one closes the ${outer.name} of line ${line}`,
-    `a line of ::: that closes the ${outer.name} before this one, or more colons on the ${outer.name} than on the blocks inside it`,
-  );
+  const { opening } = outer.tokens;
+  tellMisplaced(reading, node, noClosing, aClosing, {
+    name: outer.name,
+    colons: colonsOf(reading, opening),
+    line: reading.place(opening).start.line,
+  });
 }
+
+const noClosing = 'no line that closes it';
+const aClosing = 'a line of ::: after its last line, as far in as its first';
+
+const colonsOf = (reading: Reading, opening: Span): number =>
+  /^:+/.exec(reading.source(opening))?.[0].length ?? 0;

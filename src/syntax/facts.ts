@@ -20,6 +20,8 @@ export type SyntaxFact =
       readonly name: string;
       readonly found: string;
       readonly expected: string;
+      /** The block around one that is not closed, and which the next line of colons closes in its place. */
+      readonly outer?: { readonly name: string; readonly colons: number; readonly line: number };
     }
   | {
       /** `attribute` is `[…]` for the words in square brackets, `{…}` for braces that could not be read. */
@@ -29,6 +31,14 @@ export type SyntaxFact =
       readonly attribute: string;
       readonly found?: string;
       readonly expected: string;
+      readonly near?: string;
+    }
+  | {
+      /** The name of a directive, right or nearly, before its brackets and braces and with no colon before it. */
+      readonly kind: 'colon-missing';
+      readonly place: Place;
+      readonly name: string;
+      /** How it is written, with its colons; undefined where no name is near. */
       readonly near?: string;
     }
   | { readonly kind: 'raw-html'; readonly place: Place; readonly html: string }

@@ -13,6 +13,7 @@ export type BlockName =
   | 'fluid'
   | 'needs'
   | 'figure'
+  | 'callout'
   | 'perform'
   | 'reverse'
   | 'waive'
@@ -37,6 +38,7 @@ const blockForms: readonly (readonly [BlockName, readonly Form[]])[] = [
   ['fluid', ['leaf', 'block']],
   ['needs', ['leaf', 'block']],
   ['figure', ['leaf', 'block']],
+  ['callout', ['leaf']],
   ['perform', ['leaf']],
   ['reverse', ['leaf', 'block']],
   ['waive', ['leaf', 'block']],

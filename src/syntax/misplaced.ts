@@ -1,9 +1,12 @@
 import type { BlockContent, DefinitionContent } from 'mdast';
 import type { Directives } from 'mdast-util-directive';
 import { tokensOf } from './directive-tokens.ts';
+import type { SyntaxFact } from './facts.ts';
 import { type Form, howWritten, knownDirective, nearDirective, written } from './forms.ts';
 import { type BlockDirective, labelAndBody, partsOf } from './label.ts';
 import type { Reading } from './reading.ts';
+
+type Misplaced = Extract<SyntaxFact, { kind: 'directive-misplaced' }>;
 
 export function formOf(node: Directives): Form {
   switch (node.type) {
@@ -34,6 +37,7 @@ export function tellMisplaced(
   node: Directives,
   found?: string,
   expected?: string,
+  outer?: Misplaced['outer'],
 ): void {
   const { name } = node;
   reading.facts.push({
@@ -42,6 +46,7 @@ export function tellMisplaced(
     name,
     found: found ?? written(name, formOf(node)),
     expected: expected ?? howWritten(name, knownDirective(name)?.forms ?? []),
+    ...(outer === undefined ? {} : { outer }),
   });
 }
 

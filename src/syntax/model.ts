@@ -35,8 +35,12 @@ export interface Action {
   readonly to: Ref | undefined;
   readonly amount: Written | undefined;
   readonly value: Written | undefined;
+  /** Name of the catalogue's limit that is read against. */
+  readonly limit: Ref | undefined;
   readonly each: readonly Ref[];
   readonly with: readonly Ref[];
+  /** Between a torque wrench and the extension on it. */
+  readonly angle: Written | undefined;
   readonly when: When | undefined;
   /** The author's words of the label; empty when the words come from the catalogue. */
   readonly words: string;
@@ -62,6 +66,8 @@ export interface Step {
   readonly when: When | undefined;
   readonly people: number;
   readonly time: Written | undefined;
+  /** After its work: how long nobody is needed, and what depends on the step must wait. */
+  readonly wait: Written | undefined;
   readonly tools: readonly Ref[];
   readonly consumables: readonly Ref[];
   readonly blocks: readonly Block[];
@@ -117,7 +123,20 @@ export interface FigureBlock {
   /** Path as written, relative to the file of the procedure. */
   readonly src: Written;
   readonly alt: string | undefined;
+  /** In the order of their numbers: the first one is 1. */
+  readonly callouts: readonly Callout[];
   readonly blocks: readonly Block[];
+  readonly place: Place;
+}
+
+/** A number in a figure: `::callout{item=anvil-bolt at="62,40"}`. It has an item or words, or both. */
+export interface Callout {
+  readonly item: Ref | undefined;
+  readonly phrasing: readonly PhrasingContent[];
+  /** The same as plain words; empty where there are none. */
+  readonly words: string;
+  /** One or more, in percent of the picture from its left and its top edge. */
+  readonly points: readonly { readonly x: number; readonly y: number }[];
   readonly place: Place;
 }
 
@@ -125,6 +144,10 @@ export interface Perform {
   readonly type: 'perform';
   readonly procedure: Ref;
   readonly part: Ref | undefined;
+  /** The instance at which that is done which its text does at another one. */
+  readonly each: Ref | undefined;
+  /** Its steps are printed here, not only named. */
+  readonly inPlace: boolean;
   readonly when: When | undefined;
   readonly place: Place;
 }

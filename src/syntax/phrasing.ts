@@ -1,5 +1,6 @@
 import type { PhrasingContent, Text } from 'mdast';
 import { tellBrokenDirectives } from './broken-directive.ts';
+import { tellMissingColons } from './missing-colon.ts';
 import type { Action } from './model.ts';
 import { tellRawHtml } from './raw-html.ts';
 import { type Reading, spanOf } from './reading.ts';
@@ -32,6 +33,7 @@ function readNode(
   switch (node.type) {
     case 'text':
       tellBrokenDirectives(reading, node);
+      tellMissingColons(reading, node);
       return [node];
     case 'html':
       tellRawHtml(reading, node);

@@ -21,7 +21,12 @@ export function readSteps(reading: Reading, list: List, around: Around): StepLis
 function readStep(reading: Reading, item: ListItem, around: Around): Step {
   const [facts, ...others] = item.children.filter(isFacts);
   for (const other of others) {
-    tellMisplaced(reading, other, 'a second one in the same step', 'one ::step in a step');
+    tellMisplaced(
+      reading,
+      other,
+      'a second one in the same step',
+      'one ::step in a step, with all that it says',
+    );
   }
   const given = facts && readAttributes(reading, facts);
   for (const directive of facts ? [facts, ...others] : []) {
@@ -37,6 +42,7 @@ function readStep(reading: Reading, item: ListItem, around: Around): Step {
     when: given?.when(),
     people: given?.values.people ?? 1,
     time: given?.written('time'),
+    wait: given?.written('wait'),
     tools: given?.refs('tools') ?? [],
     consumables: given?.refs('consumables') ?? [],
     blocks: readBlocks(reading, content, inside),

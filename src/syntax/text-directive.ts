@@ -26,7 +26,12 @@ export function readTextDirective(
     return wordsInstead(reading, node, setting);
   }
   if (!('actions' in setting)) {
-    tellMisplaced(reading, node, `in ${setting.names}`, 'a step, or a sentence of its own');
+    tellMisplaced(
+      reading,
+      node,
+      `in ${setting.names}`,
+      'its place in a step, or in a sentence of its own',
+    );
     return wordsInstead(reading, node, setting);
   }
   if (tellUnread(reading, node)) return wordsInstead(reading, node, setting);

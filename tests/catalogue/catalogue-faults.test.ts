@@ -133,6 +133,36 @@ const cases: readonly Case[] = [
     { kind: 'pattern-count', positions: 7, count: 8 },
   ],
   [
+    'a pattern with too many places at each instance',
+    'fasteners:\n  b: { name: b, count: 5, each: [left, right], «pattern»: { circle: 10 } }\n',
+    { kind: 'pattern-count', positions: 10, count: 5 },
+  ],
+  [
+    'a rectangle with its corners counted once too often',
+    'fasteners:\n  b: { name: b, count: 14, «pattern»: { rectangle: [4, 3] } }\n',
+    { kind: 'pattern-count', positions: 10, count: 14 },
+  ],
+  [
+    'two bolts in one place',
+    'fasteners:\n  b: { name: b, count: 3, «pattern»: { positions: [[0, 0], [1, 0], [0, 0]] } }\n',
+    { kind: 'pattern-overlap', first: 1, second: 3 },
+  ],
+  [
+    'a torque wrench of no length',
+    'tools:\n  w: { name: w, length: «0 mm» }\n',
+    { kind: 'tool-length-wrong', written: '0 mm', member: 'length', item: 'w' },
+  ],
+  [
+    'an extension of a negative length',
+    'tools:\n  c: { name: c, extension: «-45 mm» }\n',
+    { kind: 'tool-length-wrong', written: '-45 mm', member: 'extension', item: 'c' },
+  ],
+  [
+    'a torque wrench whose length is a torque',
+    'tools:\n  w: { name: w, length: «60 N·m» }\n',
+    { kind: 'unit-wrong-kind', found: 'torque', expected: 'length' },
+  ],
+  [
     'two covers behind each other',
     'parts:\n  a: { name: a, behind: «b» }\n  b: { name: b, behind: a }\n',
     { kind: 'precedence-cycle', chain: [{ item: 'a' }, { item: 'b' }] },
@@ -178,7 +208,7 @@ describe('manual.yaml', () => {
   const manuals: readonly Case[] = [
     [
       'a kind of quantity that there is not',
-      'title: T\nunits:\n  torqe: «N·m»\n',
+      'title: T\nunits:\n  «torqe»: N·m\n',
       { kind: 'units-wrong', problem: { code: 'kind-unknown', kind: 'torqe' } },
     ],
     [

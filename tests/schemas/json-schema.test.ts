@@ -7,6 +7,7 @@ import { machineSchema } from '../../schemas/catalogue.ts';
 import { frontMatterSchema } from '../../schemas/front-matter.ts';
 import { jsonSchemaFiles } from '../../schemas/json-schema.ts';
 import { manualSchema } from '../../schemas/manual.ts';
+import { type PullListData, pullListSchema } from '../../schemas/pull-list.ts';
 import { type Report, reportSchema } from '../../schemas/report.ts';
 
 const folder = new URL('../../schemas/json/', import.meta.url);
@@ -44,6 +45,25 @@ const report: Report = {
   ],
   waivers: [],
   summary: { error: 1, warning: 0, note: 0, waived: 0 },
+};
+
+const pullList: PullListData = {
+  manual: { title: 'T', edition: '2' },
+  for: 'winch',
+  procedures: [{ id: 'p', title: 'P', document: 'M-1', revision: '3' }],
+  lines: [
+    {
+      kind: 'fluid',
+      item: 'oil',
+      of: { kind: 'machine', id: 'm' },
+      name: 'oil',
+      quantity: { value: 38, unit: 'L' },
+      upTo: true,
+      containers: [{ count: 2, size: { value: 20, unit: 'L' } }],
+      when: { condition: 'winch', words: 'for winch' },
+      procedures: ['p'],
+    },
+  ],
 };
 
 const samples = {
@@ -133,6 +153,7 @@ const samples = {
       items: { parts: { own: { name: 'own' } } },
     },
   },
+  'pull-list': { schema: pullListSchema, data: pullList },
   report: { schema: reportSchema, data: report },
 } as const;
 

@@ -18,7 +18,7 @@ const machines: readonly Case[] = [
   [
     'a key that resembles nothing',
     'machine: m\nname: M\ntools:\n  jack: { name: jack, «colour»: red }\n',
-    { path: 'tools.jack.colour', expected: /^a key of name, plural, .* or size$/, found: 'colour' },
+    { path: 'tools.jack.colour', expected: /^a key of name, plural, .* or \S+$/, found: 'colour' },
   ],
   [
     'a misspelt required key is one fault',
@@ -129,6 +129,11 @@ const machines: readonly Case[] = [
     'a tab',
     'machine: m\nname: M\nparts:\n«\t»p: { name: p }\n',
     { reason: /^a tab in the indentation/ },
+  ],
+  [
+    'tabs in several lines are told once, and not what follows from them',
+    'machine: m\nname: M\nparts:\n«\t»p:\n\t  name: a\n\t  name: b\n',
+    { reason: /^tabs in the indentation, here and in 2 more lines/ },
   ],
   [
     'a second colon',

@@ -125,10 +125,14 @@ describe('other blocks', () => {
         type: 'perform',
         procedure: { id: 'make-safe' },
         part: { id: 'removal' },
+        inPlace: false,
         when: { written: 'winch' },
       },
       { type: 'reverse', of: { id: 'removal' }, except: [{ id: 'anvil' }, { id: 'cover' }] },
     ]);
+    expect(blocksOf('::perform{procedure=make-safe in-place}')).toMatchObject([{ inPlace: true }]);
+    read(`::perform{procedure=a in-place=no}
+                               ^^ attribute-wrong`);
     expect(
       blocksOf(`::perform{part=removal}
 ^^^^^^^^^^^^^^^^^^^^^^^ attribute-wrong

@@ -45,7 +45,8 @@ Go slow.
 :::`);
     expect(dataOf(result)).toMatchObject({
       name: 'caution',
-      found: 'no line that closes it: the next one closes the danger of line 6',
+      found: 'no line that closes it',
+      outer: { name: 'danger', colons: 3, line: 6 },
     });
   });
 });

@@ -16,7 +16,7 @@ describe('a step', () => {
 
   test('has its facts from ::step, directly under a line or after an empty one', () => {
     const [first, second] = stepsOf(`1. :remove{item=a}
-   ::step{#bolts-out needs="pin-in, cover-off" when=winch people=2 time="10 min" tools=hoist consumables=grease}
+   ::step{#bolts-out needs="pin-in, cover-off" when=winch people=2 time="10 min" wait="1 h" tools=hoist consumables=grease}
 2. Text
 
    ::step{id=later}`);
@@ -26,6 +26,7 @@ describe('a step', () => {
       when: { written: 'winch' },
       people: 2,
       time: { text: '10 min' },
+      wait: { text: '1 h' },
       tools: [{ id: 'hoist' }],
       consumables: [{ id: 'grease' }],
       blocks: [{ type: 'prose' }],
