@@ -1,8 +1,9 @@
-import type { VariantSet } from '../applicability/index.ts';
+import type { Space, VariantSet } from '../applicability/index.ts';
 import { type Account, type Counts, sameCounts, spread } from './account.ts';
+import type { Standing } from './books.ts';
 import { type Contract, expectedAtEnd } from './contract.ts';
 import type { LedgerFact } from './facts.ts';
-import { traceOf } from './journal.ts';
+import { type Entry, traceOf } from './journal.ts';
 import type { Run } from './run.ts';
 
 /** What is not where it should be at the end of a procedure, each with its story. */
@@ -62,19 +63,27 @@ const isTightening = (verb: string): boolean => verb === 'torque' || verb === 't
 
 function unbalanced(run: Run, contract: Contract, account: Account): readonly LedgerFact[] {
   const expected = expectedAtEnd(contract, account);
-  const there = run.setting.space.and(run.scope, run.setting.presence(account.item));
+  const { space, presence } = run.setting;
+  const there = space.minus(space.and(run.scope, presence(account.item)), run.doubtful);
   const wrong = run.books.where(account, there, (counts) => !sameCounts(counts, expected));
-  return wrong.map(({ set, value }): LedgerFact => {
+  const causeIn = (set: VariantSet, value: Counts): Entry | undefined => {
+    const story = run.journal.entries(account, set);
+    return (
+      story.findLast((entry) => isLackingSince(account, value, expected, entry.to)) ?? story.at(-1)
+    );
+  };
+  const apart = wrong.flatMap((one) => apartByPerform(one, causeIn, space));
+  return apart.map(({ set, value, cause }): LedgerFact => {
     const story = run.journal.entries(account, set);
     const { procedure } = run.linked;
     const declared = contract.leaves(account) !== undefined ? 'leaves' : 'starts';
     const { item } = account;
-    const cause =
-      story.findLast((entry) => isLackingSince(account, value, expected, entry.to)) ?? story.at(-1);
+    const place = cause?.op.via ?? cause?.op.place ?? procedure.placeOf(`${declared}.${item.id}`);
     const fact: LedgerFact = {
       kind: 'not-home',
       procedure: procedure.id,
-      place: cause?.op.place ?? procedure.placeOf(`${declared}.${item.id}`),
+      place,
+      ...(cause?.op.via !== undefined && { origin: cause.op.place }),
       item: item.id,
       instance: account.instance,
       when: run.when(set),
@@ -90,6 +99,21 @@ function unbalanced(run: Run, contract: Contract, account: Account): readonly Le
     run.keep(fact, set);
     return fact;
   });
+}
+
+/** What a performed text has done, apart from what the procedure does itself; each with the move that did it. */
+function apartByPerform(
+  { set, value }: Standing,
+  causeIn: (set: VariantSet, value: Counts) => Entry | undefined,
+  space: Space,
+): readonly (Standing & { readonly cause: Entry | undefined })[] {
+  const cause = causeIn(set, value);
+  if (cause?.op.via === undefined) return [{ set, value, cause }];
+  const others = space.minus(set, cause.under);
+  const here = { set: space.and(set, cause.under), value, cause };
+  return others === space.none
+    ? [here]
+    : [here, ...apartByPerform({ set: others, value }, causeIn, space)];
 }
 
 /** True for a move into a state that holds more pieces at the end than it should. */

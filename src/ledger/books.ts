@@ -14,6 +14,8 @@ export class Books {
   readonly #space: Space;
   readonly #initial: (account: Account) => Counts;
   readonly #cells = new Map<Account, PartitionMap<Counts>>();
+  /** The one object for each counts, so that equal ones are the same. */
+  readonly #known = new Map<string, Counts>();
   readonly #touched = new Set<Account>();
   readonly #asked = new Map<Account, Set<Test>>();
 
@@ -58,15 +60,23 @@ export class Books {
     next: (counts: Counts, set: VariantSet) => Counts,
   ): void {
     this.#touched.add(account);
-    this.#cells.set(account, this.#cell(account).map(under, next));
+    const cell = this.#cell(account).map(under, (counts, set) => this.#one(next(counts, set)));
+    this.#cells.set(account, cell);
   }
 
   #cell(account: Account): PartitionMap<Counts> {
     let cell = this.#cells.get(account);
     if (cell === undefined) {
-      cell = PartitionMap.constant(this.#space, this.#initial(account), (counts) => counts.join());
+      cell = PartitionMap.constant(this.#space, this.#one(this.#initial(account)));
       this.#cells.set(account, cell);
     }
     return cell;
+  }
+
+  #one(counts: Counts): Counts {
+    const key = counts.join();
+    const known = this.#known.get(key);
+    if (known === undefined) this.#known.set(key, counts);
+    return known ?? counts;
   }
 }

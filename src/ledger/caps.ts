@@ -11,18 +11,23 @@ export function uncapped(run: Run): readonly LedgerFact[] {
     const entries = run.journal.entries(account, run.scope);
     entries.forEach((entry, i) => {
       if (entry.verb !== 'disconnect') return;
-      const { set, connected } = leftOpen(run, entry, entries.slice(i + 1));
+      const { set: left, connected } = leftOpen(run, entry, entries.slice(i + 1));
+      const set = run.setting.space.minus(left, run.doubtful);
       if (set === run.setting.space.none) return;
-      facts.push({
+      const { place, via } = entry.op;
+      const fact: LedgerFact = {
         kind: 'uncapped',
         procedure: run.linked.procedure.id,
-        place: entry.op.place,
+        place: via ?? place,
+        ...(via !== undefined && { origin: place }),
         item: item.id,
         when: run.when(set),
         verb: entry.verb,
         byPlace: item.placeOf('cap-when-open'),
         connectedAt: connected?.op.place,
-      });
+      };
+      facts.push(fact);
+      run.keep(fact, set);
     });
   }
   return facts;

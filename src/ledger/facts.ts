@@ -9,6 +9,8 @@ export interface Trace {
   readonly place: Place;
   readonly verb: Verb | 'perform';
   readonly count: number;
+  /** Of a performed procedure: what in it did this. */
+  readonly inside?: Trace | undefined;
 }
 
 /** What is common to all facts of the ledger. All is plain data. */
@@ -23,6 +25,17 @@ interface Told {
   readonly when: string | undefined;
   /** Set where a performed procedure meets a state it was not written for: the place inside it. */
   readonly inside?: { readonly procedure: string; readonly place: Place };
+  /** Set where it is told at a `perform` at the end of the work: the place in the performed text that did it. */
+  readonly origin?: Place | undefined;
+  /** The procedures that perform the text it stands in, for which the same holds. */
+  readonly performedBy?: readonly PerformedBy[];
+}
+
+export interface PerformedBy {
+  readonly procedure: string;
+  /** The `perform`. */
+  readonly place: Place;
+  readonly when: string | undefined;
 }
 
 export type LedgerFact = Told &
@@ -56,6 +69,15 @@ export type LedgerFact = Told &
         readonly available: number;
         readonly size: number;
         readonly state: Spread;
+        readonly since: Trace | undefined;
+      }
+    /** More pieces are loose or out than may be at a time. */
+    | {
+        readonly kind: 'too-many-undone';
+        readonly verb: Verb;
+        readonly undone: number;
+        readonly most: number;
+        readonly byPlace: Place;
         readonly since: Trace | undefined;
       }
     | {
@@ -153,6 +175,11 @@ export type LedgerFact = Told &
       }
     | {
         readonly kind: 'drain-shut';
+        readonly points: readonly string[];
+        readonly byPlace: Place;
+      }
+    | {
+        readonly kind: 'fill-shut';
         readonly points: readonly string[];
         readonly byPlace: Place;
       }

@@ -13,6 +13,8 @@ export interface Entry {
   readonly op: Op;
   readonly moved: number;
   readonly to: string;
+  /** Of a performed procedure: what in it did this. */
+  readonly inside?: Trace | undefined;
   /** Counts the entries of a journal. */
   readonly order: number;
 }
@@ -90,6 +92,6 @@ export class Journal {
   }
 }
 
-export function traceOf({ op, verb, moved }: Entry): Trace {
-  return { place: op.place, verb, count: moved };
+export function traceOf({ op, verb, moved, inside }: Entry): Trace {
+  return { place: op.place, verb, count: moved, ...(inside !== undefined && { inside }) };
 }

@@ -6,14 +6,18 @@ import { Accounts, tally } from './account.ts';
 import { balance, withoutConsequences } from './balance.ts';
 import { Books } from './books.ts';
 import { uncapped } from './caps.ts';
-import { type Contract, contractOf, startOf } from './contract.ts';
+import { type Contract, contractOf, expectedAtEnd, startOf } from './contract.ts';
 import type { LedgerFact } from './facts.ts';
+import { foldPerformed } from './fold-performed.ts';
 import { joinInstances } from './join-instances.ts';
+import { traceOf } from './journal.ts';
 import { checkNeeds } from './needs.ts';
-import { Summaries, type Summary } from './perform.ts';
 import { type Precedence, precedenceOf } from './precedence.ts';
 import { programOf } from './program.ts';
 import { Run, type Setting } from './run.ts';
+import { Summaries } from './summaries.ts';
+import type { Summary } from './summary.ts';
+import { walk } from './walk.ts';
 
 /** The ledger of a manual, opened: procedures are analysed as they are asked for, each once. */
 export interface Ledger {
@@ -25,7 +29,8 @@ export interface Ledger {
 /** Runs every procedure of the manual through the ledger, each once. Facts in order of procedure, then of work. */
 export function keepLedger(linked: LinkedManual): readonly LedgerFact[] {
   const ledger = openLedger(linked);
-  return [...linked.procedures.values()].flatMap((one) => ledger.summaryOf(one).facts);
+  const summaries = [...linked.procedures.values()].map((one) => ledger.summaryOf(one));
+  return foldPerformed(summaries, linked.manual.space);
 }
 
 export function openLedger(linked: LinkedManual): Ledger {
@@ -80,7 +85,7 @@ function runThrough(
   const run = new Run(setting, linked, scope, books);
   const program = programOf(linked, procedure.sections, space, scope);
   const end = program.findIndex((op) => op.type === 'reverse' && op.reverse === until);
-  run.go(end < 0 ? program : program.slice(0, end));
+  walk(run, end < 0 ? program : program.slice(0, end));
   return { run, contract };
 }
 
@@ -94,7 +99,7 @@ function analyse(linked: LinkedProcedure, setting: Setting): Summary {
     ...uncapped(run),
     ...balance(run, contract),
   ]);
-  const facts = joinInstances(told, linked);
+  const facts = joinInstances(told, linked, (one, from) => run.keep(one, run.setOf(from)));
   const pressures = books.touched().filter((account) => account.aspect === 'pressure');
   return {
     linked,
@@ -107,6 +112,15 @@ function analyse(linked: LinkedProcedure, setting: Setting): Summary {
         books.where(account, scope, (counts) => tally(account, counts, ['relieved']) === 0)
           .length === 0,
     ),
+    left: (account) => {
+      const story = run.journal.entries(account, scope);
+      const end = expectedAtEnd(contract, account);
+      const isEnd = (to: string) => (end[account.states.indexOf(to)] ?? 0) > 0;
+      const entry = story.findLast(({ to }) => isEnd(to)) ?? story.at(-1);
+      return entry && traceOf(entry);
+    },
+    scope,
+    setOf: (fact) => run.setOf(fact),
     facts,
   };
 }

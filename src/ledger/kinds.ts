@@ -1,5 +1,5 @@
 import type { Verb } from '../../schemas/directives.ts';
-import type { ItemKind, StatefulItem } from '../catalogue/index.ts';
+import { type ItemKind, isSingleUse, type StatefulItem } from '../catalogue/index.ts';
 
 export type StatefulKind = StatefulItem['kind'];
 
@@ -33,9 +33,6 @@ export interface Move {
 }
 
 type Rule = Move | ((item: StatefulItem, how: { isNew: boolean; partly: boolean }) => Move);
-
-const isSingleUse = (item: StatefulItem): boolean =>
-  (item.kind === 'fastener' || item.kind === 'part') && item['single-use'];
 
 const hasFigure = (item: StatefulItem): boolean =>
   (item.kind === 'fastener' || item.kind === 'connection') && item.torque !== undefined;

@@ -1,12 +1,8 @@
 import type { Place } from '../../schemas/finding.ts';
-import {
-  type FreshAttribute,
-  resolveCondition,
-  type Space,
-  type VariantSet,
-} from '../applicability/index.ts';
+import { resolveCondition, type Space, type VariantSet } from '../applicability/index.ts';
 import type { LinkedProcedure } from '../link/index.ts';
 import type { Action, Block, Branch, Perform, Reverse, Section, When } from '../syntax/index.ts';
+import { WaysFound } from './ways-found.ts';
 
 /** One thing that is done, with the variants and ways through for which it is done. */
 export type Op = {
@@ -18,6 +14,8 @@ export type Op = {
   /** Id of the section it stands in. */
   readonly section: string;
   readonly place: Place;
+  /** Where the procedure that the run began with performs what this is part of. */
+  readonly via?: Place;
 } & (
   | { readonly type: 'act'; readonly action: Action }
   | { readonly type: 'perform'; readonly perform: Perform }
@@ -26,6 +24,11 @@ export type Op = {
   /** Where a `::reverse` that is not written out yet stands. Does nothing. */
   | { readonly type: 'reverse'; readonly reverse: Reverse }
 );
+
+/** An action that is done. */
+export type Act = Extract<Op, { type: 'act' }>;
+/** A procedure, or a section of one, that is performed. */
+export type PerformOp = Extract<Op, { type: 'perform' }>;
 
 /** The sections of a procedure as a straight line of guarded operations, for the variants in `under`. */
 export function programOf(
@@ -45,17 +48,16 @@ class Builder {
   readonly #space: Space;
   #step = 0;
   #section = '';
-  /** Branches so far: a later condition may name what was found there. */
-  readonly #branches: FreshAttribute[] = [];
-  readonly #found = new Map<string, VariantSet>();
+  readonly #ways: WaysFound;
 
   constructor(space: Space) {
     this.#space = space;
+    this.#ways = new WaysFound(space);
   }
 
   narrow(under: VariantSet, when: When | undefined): VariantSet {
     if (when === undefined) return under;
-    const { value } = resolveCondition(this.#space, when.condition, this.#branches);
+    const { value } = resolveCondition(this.#space, when.condition, this.#ways.labels);
     return this.#space.and(under, value);
   }
 
@@ -140,32 +142,10 @@ class Builder {
     };
   }
 
-  /**
-   * What the technician finds is an attribute that no machine decides. A finding that was asked for before
-   * is the same one: whoever found the belt cracked in step 1 has a cracked belt in step 9.
-   */
   #branch(branch: Branch, under: VariantSet): void {
-    const [only] = branch.ways;
-    const before = only && this.#found.get(saidOf(only.label));
-    if (branch.optional && only !== undefined && branch.ways.length === 1 && before !== undefined) {
-      this.blocks(only.blocks, this.#space.and(under, before));
-      return;
-    }
-    const ways = branch.ways.map((way, i) => ({
-      value: `way ${i + 1}`,
-      label: way.label,
-    }));
-    const past = branch.optional ? [{ value: 'none', label: undefined }] : [];
-    const [first, ...others] = [...ways, ...past];
-    if (first === undefined) return;
-    const attribute = this.#space.fresh([first, ...others], branch.ways[0]?.label ?? '');
-    this.#branches.push(attribute);
+    const taken = this.#ways.taken(branch);
     branch.ways.forEach((way, i) => {
-      const taken = this.#space.is(attribute.id, `way ${i + 1}`);
-      this.#found.set(saidOf(way.label), taken);
-      this.blocks(way.blocks, this.#space.and(under, taken));
+      this.blocks(way.blocks, this.#space.and(under, taken[i] ?? this.#space.none));
     });
   }
 }
-
-const saidOf = (label: string): string => label.trim().toLowerCase().replaceAll(/\s+/g, ' ');

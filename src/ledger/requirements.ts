@@ -64,7 +64,10 @@ export function requirementsFor(
   }
   if (returning && (item.kind === 'fastener' || item.kind === 'connection')) {
     const owners = item.kind === 'fastener' ? item.holds : item.on === undefined ? [] : [item.on];
-    list.push(...need('nothing-there', precedence.entries(owners), () => ['out', 'gone', 'aside']));
+    const away = canGoInAlone(item, verb) ? [] : precedence.entries(owners);
+    // A hose reaches a part that lies aside.
+    const states = item.kind === 'connection' ? ['out', 'gone'] : ['out', 'gone', 'aside'];
+    list.push(...need('nothing-there', away, () => states));
   }
   for (const circuit of opened(item, move, precedence)) {
     if (!standsUnderPressure(circuit)) continue;
@@ -80,6 +83,10 @@ export function requirementsFor(
   }
   return list;
 }
+
+/** A bolt that lets go when loose can be in before the part is hung on it, though not tight. */
+const canGoInAlone = (item: StatefulItem, verb: Verb): boolean =>
+  item.kind === 'fastener' && item['lets-go-when'] === 'loose' && verb === 'install';
 
 /** The test for pieces in any of some states; the same one whenever it is asked for. */
 function anyIn(account: Account, states: readonly string[]): (counts: Counts) => boolean {
@@ -106,16 +113,21 @@ export function awayCount(account: Account, counts: Counts): number {
   return tally(account, counts, awayFromHome(account.item));
 }
 
-/** Drain points of a circuit, and whether counts mean that one lets fluid out. */
+/** Drain points of a circuit, and whether counts mean that one lets fluid through. */
 export function drainPoints(circuit: Circuit, precedence: Precedence): readonly StatefulItem[] {
   return precedence.entries(circuit.drain);
+}
+
+/** Fill points of a circuit. A point that also drains it is open or shut as the draining asks. */
+export function fillPoints(circuit: Circuit, precedence: Precedence): readonly StatefulItem[] {
+  return precedence.entries(circuit.fill.filter((id) => !circuit.drain.includes(id)));
 }
 
 export function isOpen(account: Account, counts: Counts): boolean {
   return tally(account, counts, isOpenStates(account.item)) > 0;
 }
 
-export function standsUnderPressure(circuit: Circuit): boolean {
+function standsUnderPressure(circuit: Circuit): boolean {
   return circuit.pressure !== undefined && circuit.pressure !== false;
 }
 

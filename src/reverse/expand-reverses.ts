@@ -1,10 +1,11 @@
 import type { Place } from '../../schemas/finding.ts';
-import { type Ledger, openLedger, sectionsFrom, startOf } from '../ledger/index.ts';
+import { type Ledger, openLedger, startOf } from '../ledger/index.ts';
 import {
   actionsIn,
   allBlocks,
   type LinkedManual,
   type LinkedProcedure,
+  sectionsFrom,
   within,
 } from '../link/index.ts';
 import {
@@ -67,7 +68,7 @@ class Expansion {
 
   #written(one: LinkedProcedure, reverse: Reverse): readonly Block[] {
     const section = one.section(reverse.of);
-    if (section === undefined) return reverse.blocks;
+    if (section === undefined) return [reverse];
     const { run, contract } = this.#ledger.run(one, reverse);
     const undone = new Set(sectionsFrom(one, section).map(({ id }) => id));
     const at = { procedure: one.procedure.id, place: reverse.place };
@@ -78,17 +79,19 @@ class Expansion {
         section: section.id,
         sectionPlace: placeOf(section),
       });
-      return reverse.blocks;
+      return [reverse];
     }
     const except = new Set(reverse.except.map((ref) => ref.id));
     const own = ownSteps(reverse);
-    const undos = undoBooks(run, {
+    const all = undoBooks(run, {
       expected: (account) => startOf(contract, account),
       isOfInterest: (entry) => undone.has(entry.op.section),
       leftAlone: ({ item }) => except.has(item.id),
       inLots: true,
-    }).filter((undo) => !own.some((step) => says(step, undo)));
+    });
+    const undos = all.filter((undo) => !own.some((step) => says(step, undo)));
     this.#ask(one, reverse, section, except);
+    this.#tellUnused(one, section, own, all);
     if (undos.length === 0 && own.length === 0) {
       this.facts.push({
         ...at,
@@ -98,13 +101,41 @@ class Expansion {
       });
       return [];
     }
-    const steps = stepsOf(undos, run, (perform) => this.#counterpart(perform.procedure.id));
-    return guarded(reverse, joined(steps, own, reverse.place));
+    const turns = own.map((step) => turnOf(step, all));
+    const cuts = turns.flatMap((turn) => undos.find((undo) => all.indexOf(undo) >= turn) ?? []);
+    const steps = stepsOf(undos, run, ({ procedure: { id } }) => this.#counterpart(id), cuts);
+    const places = turns.map((turn) =>
+      steps.findIndex((step) => step.undos.some((undo) => all.indexOf(undo) >= turn)),
+    );
+    return guarded(reverse, joined(steps, own, places, reverse.place));
   }
 
   #counterpart(id: string): string | undefined {
     const one = this.#procedures.get(id);
     return one && counterpartOf(this.#manual, one)?.procedure.id;
+  }
+
+  /** Tells of steps that wait for the return of what does not come back; a reading alone is no return. */
+  #tellUnused(
+    one: LinkedProcedure,
+    section: Section,
+    own: readonly Step[],
+    all: readonly Undo[],
+  ): void {
+    const returned = new Set(all.map(({ account }) => account.item.id));
+    for (const action of actionsIn(section.blocks))
+      if (action.verb === 'measure') returned.add(action.item.id);
+    for (const { at } of own) {
+      if (at === undefined || returned.has(at.id) || one.item(at) === undefined) continue;
+      this.facts.push({
+        kind: 'reverse-at-unused',
+        procedure: one.procedure.id,
+        place: at.place,
+        section: section.id,
+        sectionPlace: placeOf(section),
+        item: at.id,
+      });
+    }
   }
 
   /** Asks for what no step can undo, where the author neither leaves it out nor has a step of his own there. */
@@ -144,28 +175,39 @@ const ownSteps = (reverse: Reverse): readonly Step[] =>
   reverse.blocks.flatMap((block) => (block.type === 'steps' ? block.steps : []));
 
 /** True where the author's own step says what would be written. */
-function says(step: Step, undo: Undo): boolean {
+function says(step: Step, { verb, account }: Undo): boolean {
   return [...actionsIn(step.blocks)].some(
-    ({ verb, item }) => verb === undo.verb && item.id === undo.account.item.id,
+    (action) =>
+      action.verb === verb &&
+      action.item.id === account.item.id &&
+      (action.each.length === 0 || action.each.some(({ id }) => id === account.instance)),
   );
 }
 
-/** The written steps with the author's own among them: each before the return of its item, or at the end. */
-function joined(written: readonly WrittenStep[], own: readonly Step[], place: Place): Block {
-  const text = listOf(written);
-  const parsed = parseBlocksAt(text, place).flatMap((block) =>
+/**
+ * Where among all that is to be undone the author's own step is done: in place of what it says, or before the
+ * return of the item that it names; otherwise after all of it.
+ */
+function turnOf(step: Step, all: readonly Undo[]): number {
+  const at = step.at?.id;
+  const isThere = ({ account }: Undo): boolean => at === undefined || account.item.id === at;
+  const said = all.findIndex((undo) => isThere(undo) && says(step, undo));
+  const named = at === undefined ? -1 : all.findIndex(isThere);
+  return said >= 0 ? said : named >= 0 ? named : all.length;
+}
+
+/** The written steps with the author's own among them, each before the written one of its place; -1 is the end. */
+function joined(
+  written: readonly WrittenStep[],
+  own: readonly Step[],
+  places: readonly number[],
+  place: Place,
+): Block {
+  const parsed = parseBlocksAt(listOf(written), place).flatMap((block) =>
     block.type === 'steps' ? block.steps : [],
   );
-  const steps: Step[] = [...parsed];
-  const turns: (WrittenStep | undefined)[] = [...written];
-  for (const step of own) {
-    const at = turns.findIndex((turn) =>
-      turn?.undos.some(({ account }) => account.item.id === step.at?.id),
-    );
-    const index = at < 0 ? steps.length : at;
-    steps.splice(index, 0, step);
-    turns.splice(index, 0, undefined);
-  }
+  const before = (i: number): readonly Step[] => own.filter((_, n) => places[n] === i);
+  const steps = [...parsed.flatMap((step, i) => [...before(i), step]), ...before(-1)];
   return { type: 'steps', steps, place };
 }
 

@@ -1,6 +1,7 @@
 import type { Space, VariantSet } from '../applicability/index.ts';
 import type { Account, Counts, Entry, Run } from '../ledger/index.ts';
 import { sameCounts } from '../ledger/index.ts';
+import { inSoundOrder } from './sound-order.ts';
 import { type Undo, undoAccount } from './undo.ts';
 
 /** Where an account should be, by variants; the moves that count; the accounts that are left alone. */
@@ -12,13 +13,13 @@ export interface Aim {
   readonly inLots: boolean;
 }
 
-/** Everything that brings a run's books back to what is expected, in the order of work: last out, first in. */
+/** Everything that brings a run's books back to what is expected, in the order of work: last out, first in, as far as the catalogue allows. */
 export function undoBooks(run: Run, aim: Aim): readonly Undo[] {
   const { space } = run.setting;
   const undos = [...run.journal.accounts()].flatMap((account) =>
     account.aspect === 'pressure' || aim.leftAlone(account) ? [] : undoOne(run, account, aim),
   );
-  return fillsAfterClosing(merged(undos, space)).toSorted(inTurn);
+  return inSoundOrder(fillsAfterClosing(merged(undos, space)).toSorted(inTurn), run);
 }
 
 function undoOne(run: Run, account: Account, aim: Aim): readonly Undo[] {

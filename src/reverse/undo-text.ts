@@ -2,6 +2,7 @@ import { printCondition, type VariantSet } from '../applicability/index.ts';
 import type { StatefulItem } from '../catalogue/index.ts';
 import type { Run } from '../ledger/index.ts';
 import type { Perform } from '../syntax/index.ts';
+import { type PointAction, pointsToOpen } from './filling.ts';
 import type { Undo } from './undo.ts';
 
 /** A step to be written: its Markdown, without the number, and what it does. */
@@ -12,26 +13,27 @@ export interface WrittenStep {
 
 /**
  * Steps in Markdown: what left in one step comes back in one step, and a fill is a step of its own. What a
- * performed procedure left is brought back by its counterpart, where there is one.
+ * performed procedure left is brought back by its counterpart, where there is one. At `cuts` a step begins.
  */
 export function stepsOf(
   undos: readonly Undo[],
   run: Run,
   counterpart: (perform: Perform) => string | undefined,
+  cuts: readonly Undo[] = [],
 ): readonly WrittenStep[] {
   const groups: Undo[][] = [];
   for (const undo of undos) {
     const last = groups.at(-1);
     const before = last?.at(-1);
-    if (last !== undefined && before !== undefined && belongTogether(before, undo)) last.push(undo);
+    const isOn = before !== undefined && belongTogether(before, undo) && !cuts.includes(undo);
+    if (last !== undefined && isOn) last.push(undo);
     else groups.push([undo]);
   }
   const performed = new Set<Perform>();
-  return groups.flatMap((group): WrittenStep[] => {
+  return groups.flatMap((group): readonly WrittenStep[] => {
     const perform = performOf(group[0]);
     const other = perform && counterpart(perform);
-    if (perform === undefined || other === undefined)
-      return [{ lines: linesOf(group, run), undos: group }];
+    if (perform === undefined || other === undefined) return written(group, run);
     // Once for all that the performed procedure left, at the turn of the last of it.
     const rest = undos.filter((undo) => performOf(undo) === perform);
     if (performed.has(perform) || rest.at(-1) !== group.at(-1)) return [];
@@ -40,6 +42,27 @@ export function stepsOf(
     return [{ lines: [`::perform{procedure=${other}${whenOf(under, run)}}`], undos: rest }];
   });
 }
+
+/** A step, and round a fill those that open the filler and shut it. */
+function written(group: readonly Undo[], run: Run): readonly WrittenStep[] {
+  const step = { lines: linesOf(group, run), undos: group };
+  const fill = group.find(({ verb }) => verb === 'fill');
+  if (fill === undefined) return [step];
+  const { open, shut } = pointsToOpen(fill.account.item, fill.under, run);
+  const beside = (some: readonly PointAction[]): readonly WrittenStep[] =>
+    some.length === 0 ? [] : [{ lines: [pointWords(some, run)], undos: group }];
+  return [...beside(open), step, ...beside(shut)];
+}
+
+const pointWords = (points: readonly PointAction[], run: Run): string =>
+  points
+    .flatMap(({ item: { id }, under, actions }) =>
+      actions.map(({ verb, isNew = false, to }) => {
+        const attributes = [`item=${id}`, isNew ? 'new' : '', to === undefined ? '' : `to=${to}`];
+        return `:${verb}{${attributes.filter(Boolean).join(' ')}${whenOf(under, run)}}.`;
+      }),
+    )
+    .join(' ');
 
 /** Steps as items of a numbered list. */
 export function listOf(steps: readonly WrittenStep[], from = 1, indent = ''): string {

@@ -9,6 +9,7 @@ import type { ManualFiles } from '../../src/source/index.ts';
 import { manualFrom } from '../manuals/manual-from.ts';
 import { generate } from './generate.ts';
 import { differences } from './planted.ts';
+import { measureVariants } from './variants.ts';
 
 // What the whole check costs, as a multiple of only parsing the same Markdown in the same run.
 const rounds = 7;
@@ -24,6 +25,7 @@ const generated = generate(1, { machines: 10, jobs: 26, slips: 48 });
 let failed = false;
 measure('demo manual', await manualFrom('demo'));
 measure('300 generated procedures', generated.files);
+measureVariants();
 tellDifferences();
 process.exitCode = failed ? 1 : 0;
 

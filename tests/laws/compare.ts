@@ -2,7 +2,7 @@ import { keepLedger, type LedgerFact } from '../../src/ledger/index.ts';
 import { actionsIn, type LinkedManual } from '../../src/link/index.ts';
 import { holds } from '../applicability/enumeration.ts';
 import { type Case, findingsOf, specialise } from './specialise.ts';
-import { holdsFor, sayingsOf } from './told.ts';
+import { holdsFor, sayingsOf, unfolded } from './told.ts';
 import type { World } from './world.ts';
 
 /** What the ledger of all machines says of one, and what the ledger of that one alone says. Sorted, each once. */
@@ -16,7 +16,7 @@ export interface Compared {
 
 /** Every machine with every way through the branches. */
 export function* compareAll(world: World, manual: LinkedManual): Generator<Compared> {
-  const facts = keepLedger(manual);
+  const facts = keepLedger(manual).flatMap(unfolded);
   const blocks = [...manual.procedures.values()].flatMap(({ procedure }) =>
     procedure.sections.flatMap((section) => section.blocks),
   );
@@ -49,7 +49,9 @@ function saidFor(facts: readonly LedgerFact[], one: Case, manual: LinkedManual) 
 function expectedFor(manual: LinkedManual, one: Case): readonly string[] {
   const alone = specialise(manual, one);
   return distinct(
-    [...keepLedger(alone), ...absentIn(manual, alone)].flatMap((fact) => sayingsOf(fact, manual)),
+    [...keepLedger(alone).flatMap(unfolded), ...absentIn(manual, alone)].flatMap((fact) =>
+      sayingsOf(fact, manual),
+    ),
   );
 }
 

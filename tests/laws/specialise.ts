@@ -35,7 +35,7 @@ export function specialise(manual: LinkedManual, one: Case): LinkedManual {
       section: (ref) => sections.find((section) => section.id === ref.id),
     });
   }
-  return { manual: { ...manual.manual, space }, procedures };
+  return { ...manual, manual: { ...manual.manual, space }, procedures };
 }
 
 const isFor = (when: When | undefined, { machine }: Case): boolean =>

@@ -30,7 +30,13 @@ function inOrder(members: Readonly<Record<string, unknown>>): string {
 
 const story: readonly string[] = [
   ...['when', 'since', 'story', 'closedOver', 'byPlace', 'declared', 'connectedAt', 'itemWhen'],
+  'origin',
 ];
+
+/** A fact of a text that others perform, and the same of each of them. */
+export function unfolded({ performedBy = [], ...fact }: LedgerFact): readonly LedgerFact[] {
+  return [fact, ...performedBy.map((by) => ({ ...fact, ...by }))];
+}
 
 /** Whether a fact holds for a case; undefined where its condition is only an example. */
 export function holdsFor({ when }: LedgerFact, one: Case): boolean | undefined {

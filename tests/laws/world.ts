@@ -128,6 +128,9 @@ function entriesArbitrary(attributes: readonly Attribute[]): fc.Arbitrary<readon
         behind: sometimes(part, 4),
       }),
     );
+  // Nothing stands in front of a filler, so that it can be opened whatever else is off.
+  const filler = (id: string) =>
+    entry('fasteners', id, fc.record({ torque: sometimes(fc.constant('20 N·m'), 2) }));
   const connection = (id: string) =>
     entry(
       'connections',
@@ -140,7 +143,7 @@ function entriesArbitrary(attributes: readonly Attribute[]): fc.Arbitrary<readon
         torque: sometimes(fc.constant('20 N·m'), 3),
       }),
     );
-  const circuit = (id: string) =>
+  const circuit = (id: string, filler: string) =>
     entry(
       'circuits',
       id,
@@ -148,7 +151,7 @@ function entriesArbitrary(attributes: readonly Attribute[]): fc.Arbitrary<readon
         fluid: fc.constant('oil'),
         capacity: fc.constant('2 L'),
         drain: several(['f0', 'k0', 'c1']),
-        fill: several(['f1']),
+        fill: several([filler]),
         bleed: sometimes(fc.constant('at the nipple'), 4),
         pressure: sometimes(fc.constant(true), 4),
       }),
@@ -165,10 +168,12 @@ function entriesArbitrary(attributes: readonly Attribute[]): fc.Arbitrary<readon
       fastener('f0').map(withoutBehind),
       fastener('f1'),
       fastener('f2'),
+      filler('f3'),
+      filler('f4'),
       connection('c0'),
       connection('c1'),
-      circuit('o0').map(onlyOnce),
-      circuit('o1').map(onlyOnce),
+      circuit('o0', 'f3').map(onlyOnce),
+      circuit('o1', 'f4').map(onlyOnce),
       entry(
         'energy',
         'e0',

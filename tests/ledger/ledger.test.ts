@@ -338,6 +338,117 @@ describe('procedures that perform others', () => {
       'left-out pin',
     );
   });
+  const findingsOf = (pages: Record<string, [front: string, body: string]>) =>
+    check(files(pages)).report.findings.filter(
+      ({ rule }) => rule !== 'unused-entry' && rule !== 'orphan-procedure',
+    );
+  const placesOf = ({ file, start, related }: ReturnType<typeof findingsOf>[number]) => [
+    `${file}:${start.line}`,
+    ...related.map((one) => `${one.file}:${one.start.line} ${one.label}`),
+  ];
+
+  test('what a performed section leaves is told at the perform, and names the job that did it', () => {
+    const common: [string, string] = [
+      'leaves: { pin: gone }\n',
+      '## Opening\n\n1. :remove{item=pin}.\n',
+    ];
+    const found = findingsOf({
+      common,
+      job: ['', '::perform{procedure=common part=opening}\n'],
+    });
+    expect(found.map(({ rule, procedure }) => [rule, procedure])).toEqual([['left-out', 'job']]);
+    expect(found.flatMap(placesOf)).toEqual([
+      'procedures/job.md:6',
+      'procedures/common.md:9 taken out here, in “common”',
+    ]);
+  });
+  test('so is what a performed procedure leaves', () => {
+    const [finding] = findingsOf({ drain, job: ['', '::perform{procedure=drain}\n'] });
+    expect(finding?.rule).toBe('left-drained');
+    expect(finding && placesOf(finding)).toEqual([
+      'procedures/job.md:6',
+      'procedures/drain.md:7 drained here, in “drain”',
+    ]);
+  });
+  test('a slip in a section that others perform is told once, and names them', () => {
+    const common: [string, string] = [
+      'when: feed = manual\n',
+      '## Opening\n\n1. :remove{item=pin}.\n\n## Closing\n\n1. Look.\n',
+    ];
+    const caller: [string, string] = [
+      '',
+      '1. Look.\n\n::perform{procedure=common part=opening}\n\n::perform{procedure=common part=closing}\n',
+    ];
+    const { report } = check({
+      ...files({ common, first: caller, second: caller }),
+      'manual.yaml': 'title: Test\nvariants: { feed: [manual, hydraulic] }\n',
+    });
+    const found = report.findings.filter(({ rule }) => rule === 'left-out');
+    expect(found.map(({ when }) => when)).toEqual([undefined]);
+    expect(found.flatMap(placesOf)).toEqual([
+      'procedures/common.md:9',
+      'procedures/first.md:8 “first” performs this here (feed = manual)',
+      'procedures/second.md:8 “second” performs this here (feed = manual)',
+    ]);
+  });
+
+  test.each<[name: string, pages: Record<string, [string, string]>, expected: string[]]>([
+    [
+      'a procedure',
+      {
+        job: [
+          '',
+          '1. :remove{item=pin}.\n\n::perform{procedure=clsoe}\n\n2. :tighten{item=guard-screw}.\n',
+        ],
+      },
+      ['unknown-procedure'],
+    ],
+    [
+      'a section',
+      { job: ['', '## On\n\n1. :remove{item=pin}.\n\n::perform{procedure=job part=off}\n'] },
+      ['unknown-section'],
+    ],
+    [
+      'a section to be reversed',
+      { job: ['', '## On\n\n1. :remove{item=pin}.\n\n## Off\n\n::reverse{of=onn}\n'] },
+      ['unknown-section'],
+    ],
+    [
+      'a procedure that a section performs',
+      {
+        common: ['', '## On\n\n::perform{procedure=clsoe}\n'],
+        job: ['', '1. :remove{item=pin}.\n\n::perform{procedure=common part=on}\n'],
+      },
+      ['unknown-procedure'],
+    ],
+    [
+      'a procedure; what went wrong before it is told',
+      {
+        job: [
+          '',
+          '1. :install{item=pin}.\n\n::perform{procedure=clsoe}\n\n2. :tighten{item=guard-screw}.\n',
+        ],
+      },
+      ['in-without-out', 'unknown-procedure'],
+    ],
+    [
+      'a procedure in one variant; the others are told',
+      {
+        job: ['', '1. :remove{item=pin}.\n\n::perform{procedure=clsoe when="feed = manual"}\n'],
+      },
+      ['left-out feed = hydraulic', 'unknown-procedure'],
+    ],
+  ])('what is not known drags nothing along: %s', (_name, pages, expected) => {
+    const { report } = check({
+      ...files(pages),
+      'manual.yaml': 'title: Test\nvariants: { feed: [manual, hydraulic] }\n',
+    });
+    const found = report.findings.filter(
+      ({ rule }) => rule !== 'unused-entry' && rule !== 'orphan-procedure',
+    );
+    expect(found.map(({ rule, when = '' }) => `${rule} ${when}`.trim())).toEqual(expected);
+  });
+
   test('procedures that perform each other', () => {
     const rules = rulesOf({
       a: ['', '::perform{procedure=b}\n'],
@@ -365,5 +476,103 @@ describe('branches and variants', () => {
       '1. :remove{item=pin}.\n\n:::if[the pin is worn]\n\n1. :install{item=pin new}.\n\n:::\n',
     );
     expect([finding?.rule, finding?.when]).toEqual(['left-out', '!"the pin is worn"']);
+  });
+});
+
+describe('what was found before', () => {
+  const bench = `
+connections:
+  plug: { name: plug, type: connector }
+  hose: { name: hose, type: hose }
+  lead: { name: lead, type: cable }
+`;
+  const out = (item: string) => `1. :disconnect{item=${item}}.`;
+  const back = (item: string) => `1. :connect{item=${item}}.`;
+  const only = (label: string, text: string) => `:::if[${label}]\n${text}\n:::`;
+  const either = (...ways: readonly (readonly [label: string, text: string])[]) =>
+    ways
+      .map(([label, text], i) => `:::${i === 0 ? 'either' : 'or'}[${label}]\n${text}\n:::`)
+      .join('\n\n');
+  const rules = (...blocks: readonly string[]) =>
+    check({ 'procedures/example.md': onePage(bench, blocks.join('\n\nLook.\n\n')) })
+      .report.findings.filter(({ rule }) => rule !== 'unused-entry')
+      .map(({ rule, item, when }) => `${rule} ${item}${when === undefined ? '' : ` (${when})`}`);
+
+  test.each<[name: string, blocks: readonly string[], expected: readonly string[]]>([
+    [
+      'either way, asked again in the other order',
+      [
+        either(['it is old', out('plug')], ['it is new', out('hose')]),
+        either(['It is  new', back('hose')], ['it is old', back('plug')]),
+      ],
+      [],
+    ],
+    [
+      'one of two ways, asked again alone',
+      [
+        either(['it is old', out('plug')], ['it is new', out('hose')]),
+        only('it is new', back('hose')),
+        only('it is old', back('plug')),
+      ],
+      [],
+    ],
+    [
+      'a finding, and later what else may be found in its place',
+      [
+        only('it is old', out('plug')),
+        either(['it is new', out('hose')], ['it is old', back('plug')]),
+        only('it is new', back('hose')),
+      ],
+      [],
+    ],
+    [
+      'a finding in the place of which either of two may be found',
+      [
+        only('it is old', out('plug')),
+        either(
+          ['it is new', out('hose')],
+          ['it is spoilt', out('lead')],
+          ['it is old', back('plug')],
+        ),
+        either(['it is spoilt', back('lead')], ['it is new', back('hose')], ['it is old', 'Look.']),
+      ],
+      [],
+    ],
+    [
+      'of three ways, two: the third leaves it open which',
+      [
+        either(['it is old', out('plug')], ['it is new', out('hose')], ['it is spoilt', 'Look.']),
+        either(['it is old', back('plug')], ['it is new', back('hose')]),
+      ],
+      [
+        'in-without-out plug ("it is spoilt" & "it is old")',
+        'in-without-out hose ("it is spoilt" & "it is new")',
+      ],
+    ],
+    [
+      'two findings that may both be so are not the two ways of one',
+      [
+        only('it is old', out('plug')),
+        only('it is dirty', out('hose')),
+        either(['it is old', back('plug')], ['it is dirty', back('hose')]),
+      ],
+      [
+        'left-open plug ("it is old" & "it is dirty" & "it is dirty")',
+        'left-open hose ("it is old" & "it is dirty" & "it is old")',
+        'in-without-out plug (!"it is old" & !"it is dirty" & "it is old")',
+        'in-without-out hose (!"it is old" & !"it is dirty" & "it is dirty")',
+      ],
+    ],
+    [
+      'a condition names a way that was found by another’s absence',
+      [
+        only('it is old', out('plug')),
+        either(['it is new', 'Look.'], ['it is old', back('plug')]),
+        '1. :disconnect{item=hose when=\'"it is new"\'}.\n2. :connect{item=hose when=\'"it is new"\'}.',
+      ],
+      [],
+    ],
+  ])('%s', (_name, blocks, expected) => {
+    expect(rules(...blocks)).toEqual(expected);
   });
 });

@@ -29,11 +29,16 @@ aids:
   stand: { name: stand, count: 2 }
 `;
 
-function written(removal: string, reverse = '::reverse{of=removal}', manual = 'title: Test\n') {
+function written(
+  removal: string,
+  reverse = '::reverse{of=removal}',
+  manual = 'title: Test\n',
+  items = gearbox,
+) {
   const body = `## Removal\n\n${removal}\n\n## Reassembly\n\n${reverse}\n`;
   const { report, linked } = check({
     'manual.yaml': manual,
-    'procedures/example.md': onePage(gearbox, body),
+    'procedures/example.md': onePage(items, body),
   });
   const last = linked.procedures.get('example')?.procedure.sections.at(-1);
   const list =
@@ -139,6 +144,130 @@ describe('a removal written out backwards', () => {
     expect(rules).toEqual([]);
   });
 
+  test.each<[name: string, own: string, steps: readonly string[]]>([
+    [
+      'the only undo of its item',
+      '1. :install[Slide the cover on]{item=cover}.',
+      [
+        'install cover',
+        'install cover-bolt, torque cover-bolt',
+        'connect vent',
+        'install guard, install guard-screw, tighten guard-screw',
+      ],
+    ],
+    [
+      'one undo in the middle of a step',
+      '1. :install[Put the screws in crosswise]{item=guard-screw}.',
+      [
+        'install cover',
+        'install cover-bolt, torque cover-bolt',
+        'connect vent',
+        'install guard',
+        'install guard-screw',
+        'tighten guard-screw',
+      ],
+    ],
+    [
+      'the torque, where it says the item before whose return it stands',
+      '1. :torque[Torque the bolts crosswise]{item=cover-bolt}.\n   ::step{at=cover-bolt}\n2. Look.\n   ::step{at=guard}',
+      [
+        'install cover',
+        'install cover-bolt',
+        'torque cover-bolt',
+        'connect vent',
+        '',
+        'install guard, install guard-screw, tighten guard-screw',
+      ],
+    ],
+    [
+      'all of them',
+      '1. :install{item=cover}.\n2. :install{item=cover-bolt}. :torque{item=cover-bolt}.\n3. :connect{item=vent}.\n4. :install{item=guard}, :install{item=guard-screw}, :tighten{item=guard-screw}.',
+      [
+        'install cover',
+        'install cover-bolt, torque cover-bolt',
+        'connect vent',
+        'install guard, install guard-screw, tighten guard-screw',
+      ],
+    ],
+  ])('an own step stands in the place of what it does: %s', (_name, own, expected) => {
+    const removal =
+      '1. :remove{item=guard-screw}, :remove{item=guard}.\n2. :disconnect{item=vent}. :cap{item=vent}. :uncap{item=vent}.\n3. :remove{item=cover-bolt}.\n4. :remove{item=cover}.';
+    const { steps, rules } = written(removal, `:::reverse{of=removal}\n${own}\n:::`);
+    expect(steps).toEqual(expected);
+    expect(rules.filter((rule) => rule !== 'left-uncapped')).toEqual([]);
+  });
+
+  test('an own step of one side leaves the other side to be written', () => {
+    const { steps, rules } = written(
+      '1. :disconnect{item=pipe}.',
+      ':::reverse{of=removal}\n1. :connect[Join the left pipe]{item=pipe each=left}.\n:::',
+    );
+    expect(steps).toEqual(['connect pipe right', 'connect pipe left', 'bleed oil']);
+    expect(rules).toEqual([]);
+  });
+
+  test.each<[name: string, removal: string, steps: readonly string[]]>([
+    [
+      'a filler that is shut is opened for it, and shut again',
+      '1. :remove{item=plug} and :drain{item=fuel}.',
+      ['install plug, torque plug', 'remove cap', 'fill fuel', 'install cap, tighten cap'],
+    ],
+    [
+      'one that is open is shut after it',
+      '1. :remove{item=cap}.\n2. :remove{item=plug} and :drain{item=fuel}.',
+      ['install plug, torque plug', 'fill fuel', 'install cap, tighten cap'],
+    ],
+    [
+      'one that was opened last is shut after it all the same',
+      '1. :remove{item=plug} and :drain{item=fuel}.\n2. :remove{item=cap}.',
+      ['install plug, torque plug', 'fill fuel', 'install cap, tighten cap'],
+    ],
+  ])('filled through its filler: %s', (_name, removal, expected) => {
+    const tank = `
+fasteners:
+  plug: { name: drain plug, torque: 40 N·m }
+  cap: { name: filler cap, tightness: snug }
+circuits:
+  fuel: { name: fuel, fluid: diesel fuel, capacity: 20 L, drain: plug, fill: cap }
+`;
+    const { steps, rules } = written(removal, '::reverse{of=removal}', 'title: Test\n', tank);
+    expect(steps).toEqual(expected);
+    expect(rules).toEqual([]);
+  });
+
+  test.each<[name: string, removal: string, steps: readonly string[]]>([
+    [
+      'the lead of a part that was set aside first',
+      '2. :set-aside{item=motor}.\n3. :disconnect{item=lead}.',
+      ['connect lead', 'return motor', 'torque motor-bolt'],
+    ],
+    [
+      'an aid that keeps a part out, fitted before it came off',
+      '2. :disconnect{item=lead}.\n3. :fit{item=prop}.\n4. :remove{item=motor}.',
+      ['withdraw prop', 'install motor', 'connect lead', 'torque motor-bolt'],
+    ],
+    [
+      'a bolt that came out after the part that it let go when loose',
+      '2. :disconnect{item=lead}.\n3. :remove{item=motor}.\n4. :remove{item=motor-bolt}.',
+      ['install motor-bolt', 'install motor', 'connect lead', 'torque motor-bolt'],
+    ],
+  ])('in an order that the catalogue allows: %s', (_name, removal, expected) => {
+    const drive = `
+parts:
+  motor: { name: motor }
+fasteners:
+  motor-bolt: { name: motor bolt, count: 2, torque: 40 N·m, holds: motor, lets-go-when: loose }
+connections:
+  lead: { name: motor lead, type: connector, on: motor }
+aids:
+  prop: { name: prop, blocks: motor }
+`;
+    const loosened = `1. :loosen{item=motor-bolt}.\n${removal}`;
+    const { steps, rules } = written(loosened, '::reverse{of=removal}', 'title: Test\n', drive);
+    expect(steps).toEqual(expected);
+    expect(rules).toEqual([]);
+  });
+
   test('a variant’s part comes back for that variant', () => {
     const manual = 'title: Test\nvariants: { feed: [manual, hydraulic] }\n';
     const { steps, rules } = written(
@@ -175,5 +304,27 @@ describe('what cannot be written out', () => {
     const { steps, rules } = written(removal);
     expect(steps).toEqual(['install new wheel', 'install wheel-nut, torque wheel-nut']);
     expect(rules).toEqual(['reverse-asks']);
+  });
+});
+
+describe('what goes wrong in a written step', () => {
+  test('names the step, and says how to have it otherwise', () => {
+    const body = [
+      '## Removal',
+      '1. :remove{item=guard-screw}, :remove{item=guard}.',
+      '2. :disconnect{item=vent} and :cap{item=vent}.',
+      '3. :remove{item=cover-bolt}, :remove{item=cover}.',
+      '4. :remove{item=gasket}.',
+      '## Reassembly',
+      '::reverse{of=removal except=gasket}',
+      '1. :install{item=gasket new}.',
+    ].join('\n\n');
+    const { report } = check({ 'procedures/example.md': onePage(gearbox, body) });
+    const closed = report.findings.find(({ rule }) => rule === 'closed-over');
+    expect(closed?.message).toBe(
+      'The cover closes over the gasket here, which is still out, in the written-out step “Put the cover in. Put the 6 cover bolts in. Torque the 6 cover bolts”',
+    );
+    expect(closed?.help).toContain('`::step{at=cover}`');
+    expect(closed?.help).toContain('`except=cover`');
   });
 });
