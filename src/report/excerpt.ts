@@ -18,12 +18,14 @@ export function excerptOf(
   mainFile: string,
   level: Level,
   paint: Paint,
+  columns = Number.POSITIVE_INFINITY,
 ): string[] {
   const isAside = ({ place }: Mark): number => (place.file === mainFile ? 0 : 1);
   const inOrder = marks.toSorted(
     (a, b) => isAside(a) - isAside(b) || comparePlaces(a.place, b.place),
   );
   const width = Math.max(...inOrder.map(({ place }) => String(place.start.line).length));
+  const longest = Math.max(before + 1, Math.min(widest, columns) - width - 7);
   const out: string[] = [];
   let shown: View | undefined;
   let file = mainFile;
@@ -37,13 +39,23 @@ export function excerptOf(
       out.push(paint.faint(`${' '.repeat(width + 2)} in ${printable(file)}:`));
     }
     if (shown?.number !== start.line || !isInSight(shown, start.column)) {
-      shown = viewOf(line, start.line, start.column);
+      shown = viewOf(line, start.line, start.column, longest);
       out.push(`  ${paint.faint(`${String(start.line).padStart(width)} |`)} ${shown.text}`);
     }
     const { indent, signs } = underline(shown, mark);
     const colour = mark.sign === '^' ? paint.level[level] : paint.faint;
-    const label = mark.label === '' ? '' : ` ${printable(mark.label)}`;
-    out.push(`  ${paint.faint(`${' '.repeat(width)} |`)} ${indent}${colour(signs + label)}`);
+    const gutter = `  ${paint.faint(`${' '.repeat(width)} |`)} `;
+    const label = printable(mark.label);
+    const room = columns - width - 5;
+    if (label === '' || stringWidth(`${indent}${signs} ${label}`) <= room)
+      out.push(`${gutter}${indent}${colour(label === '' ? signs : `${signs} ${label}`)}`);
+    else {
+      const back = Math.max(0, Math.min(indent.length, room - stringWidth(label)));
+      out.push(
+        `${gutter}${indent}${colour(signs)}`,
+        `${gutter}${' '.repeat(back)}${colour(label)}`,
+      );
+    }
   }
   return out;
 }
@@ -60,11 +72,12 @@ interface View {
   readonly shift: number;
 }
 
-const longest = 110;
+/** Columns of a line, its number and the … included. */
+const widest = 118;
 /** Columns before a mark that stay in sight. */
 const before = 20;
 
-function viewOf(line: string, number: number, column: number): View {
+function viewOf(line: string, number: number, column: number, longest: number): View {
   const from =
     line.length <= longest ? 0 : Math.max(0, Math.min(column - 1 - before, line.length - longest));
   const to = Math.min(line.length, from + longest);

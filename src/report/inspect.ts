@@ -49,6 +49,7 @@ function sorted(files: ManualFiles): ManualFiles {
     texts: files.texts.toSorted((a, b) => compareText(a.path, b.path)),
     unreadable: files.unreadable.toSorted((a, b) => compareText(a.path, b.path)),
     others: files.others.toSorted(compareText),
+    pictures: (files.pictures ?? []).toSorted((a, b) => compareText(a.path, b.path)),
   };
 }
 

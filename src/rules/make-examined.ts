@@ -39,10 +39,11 @@ function unreadable(facts: readonly Fact[], { unreadable: files }: ManualFiles):
   );
   return files
     .filter(({ path }) => !told.has(path))
-    .map(({ path, reason }) => ({
+    .map(({ path, reason, advice }) => ({
       kind: 'file-unreadable',
       place: locator(path, '').place(0, 0),
       reason,
+      ...(advice !== undefined && { advice }),
     }));
 }
 

@@ -11,6 +11,7 @@ import { rule as leftOpen } from './balance/left-open.ts';
 import { rule as leftOut } from './balance/left-out.ts';
 import { rule as leftUncapped } from './balance/left-uncapped.ts';
 import { rule as notBled } from './balance/not-bled.ts';
+import { rule as notRenewed } from './balance/not-renewed.ts';
 import { rule as oldPartBack } from './balance/old-part-back.ts';
 import { rule as oldPartUnsaid } from './balance/old-part-unsaid.ts';
 import { rule as outTwice } from './balance/out-twice.ts';
@@ -18,6 +19,7 @@ import { rule as promiseBroken } from './balance/promise-broken.ts';
 import { rule as startNotMet } from './balance/start-not-met.ts';
 import { rule as stateUnfit } from './balance/state-unfit.ts';
 import { rule as attributeWrong } from './form/attribute-wrong.ts';
+import { rule as colonMissing } from './form/colon-missing.ts';
 import { rule as conditionWrong } from './form/condition-wrong.ts';
 import { rule as directiveMisplaced } from './form/directive-misplaced.ts';
 import { rule as directiveUnknown } from './form/directive-unknown.ts';
@@ -25,6 +27,7 @@ import { rule as emptyManual } from './form/empty-manual.ts';
 import { rule as fileUnreadable } from './form/file-unreadable.ts';
 import { rule as frontMatterMissing } from './form/front-matter-missing.ts';
 import { rule as rawHtml } from './form/raw-html.ts';
+import { rule as reverseAtUnused } from './form/reverse-at-unused.ts';
 import { rule as reverseEmpty } from './form/reverse-empty.ts';
 import { rule as reverseOfLater } from './form/reverse-of-later.ts';
 import { rule as sectionTwice } from './form/section-twice.ts';
@@ -38,8 +41,12 @@ import { rule as waiverUnused } from './form/waiver-unused.ts';
 import { rule as yamlBroken } from './form/yaml-broken.ts';
 import { rule as yamlShape } from './form/yaml-shape.ts';
 import { rule as brokenLink } from './links/broken-link.ts';
+import { rule as calloutTwice } from './links/callout-twice.ts';
 import { rule as duplicateId } from './links/duplicate-id.ts';
+import { rule as figureBroken } from './links/figure-broken.ts';
 import { rule as figureMissing } from './links/figure-missing.ts';
+import { rule as figureTooLarge } from './links/figure-too-large.ts';
+import { rule as figureUnsafe } from './links/figure-unsafe.ts';
 import { rule as itemAbsent } from './links/item-absent.ts';
 import { rule as itemUnfit } from './links/item-unfit.ts';
 import { rule as linkOutside } from './links/link-outside.ts';
@@ -61,28 +68,52 @@ import { rule as closedOver } from './order/closed-over.ts';
 import { rule as cycle } from './order/cycle.ts';
 import { rule as drainShut } from './order/drain-shut.ts';
 import { rule as fillOpen } from './order/fill-open.ts';
+import { rule as fillShut } from './order/fill-shut.ts';
 import { rule as needsLater } from './order/needs-later.ts';
 import { rule as nothingThere } from './order/nothing-there.ts';
 import { rule as stillHeld } from './order/still-held.ts';
+import { rule as tooManyUndone } from './order/too-many-undone.ts';
 import { rule as underPressure } from './order/under-pressure.ts';
 import type { Rule } from './rule.ts';
 import { rule as energyLive } from './safety/energy-live.ts';
 import { rule as hazardIncomplete } from './safety/hazard-incomplete.ts';
 import { rule as hazardLate } from './safety/hazard-late.ts';
 import { rule as hazardMissing } from './safety/hazard-missing.ts';
+import { rule as hazardUnmet } from './safety/hazard-unmet.ts';
+import { rule as leakUnchecked } from './safety/leak-unchecked.ts';
 import { rule as signalWord } from './safety/signal-word.ts';
+import { rule as tooHeavy } from './safety/too-heavy.ts';
+import { rule as baseUnfit } from './values/base-unfit.ts';
+import { rule as capacityZero } from './values/capacity-zero.ts';
+import { rule as classUnknown } from './values/class-unknown.ts';
+import { rule as containerWrong } from './values/container-wrong.ts';
+import { rule as fillOver } from './values/fill-over.ts';
+import { rule as fillShort } from './values/fill-short.ts';
+import { rule as fluidMixed } from './values/fluid-mixed.ts';
+import { rule as limitDisagrees } from './values/limit-disagrees.ts';
+import { rule as limitUnsaid } from './values/limit-unsaid.ts';
 import { rule as mixOver } from './values/mix-over.ts';
+import { rule as neverRechecked } from './values/never-rechecked.ts';
 import { rule as neverTorqued } from './values/never-torqued.ts';
+import { rule as pairDisagrees } from './values/pair-disagrees.ts';
 import { rule as patternCount } from './values/pattern-count.ts';
+import { rule as patternOverlap } from './values/pattern-overlap.ts';
+import { rule as stagesFall } from './values/stages-fall.ts';
+import { rule as threadUnknown } from './values/thread-unknown.ts';
+import { rule as toolLengthWrong } from './values/tool-length-wrong.ts';
 import { rule as torqueDisagrees } from './values/torque-disagrees.ts';
+import { rule as torqueImplausible } from './values/torque-implausible.ts';
+import { rule as torqueLow } from './values/torque-low.ts';
 import { rule as torqueMissing } from './values/torque-missing.ts';
 import { rule as unitKind } from './values/unit-kind.ts';
 import { rule as unitSpelling } from './values/unit-spelling.ts';
 import { rule as unitUnknown } from './values/unit-unknown.ts';
 import { rule as unitsMixed } from './values/units-mixed.ts';
+import { rule as wrenchSettingUnknown } from './values/wrench-setting-unknown.ts';
 import { rule as actionInHazard } from './words/action-in-hazard.ts';
 import { rule as countInWords } from './words/count-in-words.ts';
 import { rule as jumpInWords } from './words/jump-in-words.ts';
+import { rule as newInWords } from './words/new-in-words.ts';
 import { rule as notImperative } from './words/not-imperative.ts';
 import { rule as reverseAsks } from './words/reverse-asks.ts';
 import { rule as reverseOrder } from './words/reverse-order.ts';
@@ -95,6 +126,7 @@ import { rule as verbDiffers } from './words/verb-differs.ts';
 /** All rules, by family. */
 export const rules: readonly Rule[] = [
   attributeWrong,
+  colonMissing,
   conditionWrong,
   directiveMisplaced,
   directiveUnknown,
@@ -102,6 +134,7 @@ export const rules: readonly Rule[] = [
   fileUnreadable,
   frontMatterMissing,
   rawHtml,
+  reverseAtUnused,
   reverseEmpty,
   reverseOfLater,
   sectionTwice,
@@ -116,7 +149,11 @@ export const rules: readonly Rule[] = [
   yamlShape,
   brokenLink,
   duplicateId,
+  calloutTwice,
+  figureBroken,
   figureMissing,
+  figureTooLarge,
+  figureUnsafe,
   itemAbsent,
   itemUnfit,
   linkOutside,
@@ -145,6 +182,7 @@ export const rules: readonly Rule[] = [
   leftOut,
   leftUncapped,
   notBled,
+  notRenewed,
   oldPartBack,
   oldPartUnsaid,
   outTwice,
@@ -157,27 +195,51 @@ export const rules: readonly Rule[] = [
   cycle,
   drainShut,
   fillOpen,
+  fillShut,
   needsLater,
   nothingThere,
   stillHeld,
+  tooManyUndone,
   underPressure,
   energyLive,
   hazardIncomplete,
   hazardLate,
   hazardMissing,
+  hazardUnmet,
+  leakUnchecked,
   signalWord,
+  tooHeavy,
+  containerWrong,
+  limitDisagrees,
+  limitUnsaid,
+  baseUnfit,
+  capacityZero,
+  fillOver,
+  fillShort,
+  fluidMixed,
   mixOver,
+  neverRechecked,
   neverTorqued,
+  pairDisagrees,
   patternCount,
+  patternOverlap,
+  stagesFall,
+  toolLengthWrong,
+  classUnknown,
+  threadUnknown,
   torqueDisagrees,
+  torqueImplausible,
+  torqueLow,
   torqueMissing,
   unitKind,
   unitSpelling,
   unitUnknown,
   unitsMixed,
+  wrenchSettingUnknown,
   actionInHazard,
   countInWords,
   jumpInWords,
+  newInWords,
   notImperative,
   reverseOrder,
   reverseAsks,

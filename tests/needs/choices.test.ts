@@ -1,5 +1,5 @@
 import { describe } from 'vitest';
-import { faulty, sound, wanted } from './example.ts';
+import { faulty, sound } from './example.ts';
 
 describe('F54 condition on a finding', () => {
   const items = `
@@ -12,7 +12,7 @@ parts:
   });
   const twice =
     '1. :remove{item=boot}\n\n   :::if[the boot is torn]\n   :discard{item=boot}.\n   :::\n2. Wipe the shaft.\n3. Choose the boot:\n\n   ::::either[the boot is torn]\n   :install{item=boot new}.\n   ::::\n\n   ::::or[the boot is whole]\n   :install{item=boot}\n   ::::\n';
-  wanted.sound('the same finding asked again later has the same answer', { items, body: twice });
+  sound('the same finding asked again later has the same answer', { items, body: twice });
   faulty(
     'one way does not bring it back',
     {
@@ -28,7 +28,7 @@ describe('F55 condition on history or purpose', () => {
 parts:
   fan: { name: fan }
 `;
-  wanted.sound('removed only for one purpose, and put back if it was', {
+  sound('removed only for one purpose, and put back if it was', {
     items,
     body: '1. :::if[the fan is in the way]\n   :remove{item=fan}\n   :::\n2. Look.\n3. :::if[the fan is in the way]\n   :install{item=fan}\n   :::\n',
   });
@@ -54,11 +54,11 @@ circuits:
     body: '1. :drain{item=clutch-fluid}\n2. :fill{item=clutch-fluid}\n3. Press the pedal down slowly.\n   ::step{#press}\n4. :bleed[Let air out]{item=clutch-fluid}. Repeat from [the pedal](#press) until no bubbles come.\n',
   });
   const seal = 'parts:\n  seal: { name: seal, single-use: true }\n  cap: { name: cap }';
-  wanted.sound('a block that may be done again', {
+  sound('a block that may be done again', {
     items: seal,
     body: '1. :remove{item=cap}\n\n:::repeat[until the cap does not drip]\n\n2. :remove{item=seal}. :install{item=seal new}\n3. :install{item=cap}. Look for drops. :remove{item=cap}\n\n:::\n\n4. :install{item=cap}\n',
   });
-  wanted.faulty(
+  faulty(
     'steps that cannot be done a second time',
     {
       items: seal,
@@ -83,15 +83,6 @@ parts:
     items,
     body: '1. :remove{item=lid}\n2. Look at the float.\n\n   :::::if[the float is stuck]\n   1. :remove{item=float}\n   2. :install{item=float}\n   :::::\n3. :install{item=lid}\n',
   });
-  const early = (lid: string) =>
-    `1. :remove{item=lid}\n\n   :::if[the float moves freely]\n   ${lid}::finish\n   :::\n2. :remove{item=float}. :install{item=float}\n3. :install{item=lid}\n`;
-  wanted.sound('the job ends early, with all back', {
-    items,
-    body: early(':install{item=lid}\n\n   '),
-  });
-  wanted.faulty('the job ends early with the lid off', { items, body: early('') }, [
-    'left-out lid',
-  ]);
   faulty(
     'in words, in the middle of the steps',
     {

@@ -51,18 +51,3 @@ export function faulty(name: string, page: Page, findings: readonly string[]): v
     expect([...told(found(page).report)].sort()).toEqual([...findings].sort());
   });
 }
-
-/**
- * Pages of what cannot be written or is not checked yet, in the words that are proposed for it. They are listed and
- * not run.
- */
-export const wanted = {
-  sound(name: string, page: Page): void {
-    test.todo(`sound: ${name}`, () => expect(told(found(page).report)).toEqual([]));
-  },
-  faulty(name: string, page: Page, findings: readonly string[]): void {
-    test.todo(`faulty: ${name}`, () => {
-      expect([...told(found(page).report)].sort()).toEqual([...findings].sort());
-    });
-  },
-};

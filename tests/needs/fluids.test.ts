@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { faulty, sound, stepsOf, wanted } from './example.ts';
+import { faulty, sheet, sound, stepsOf } from './example.ts';
 
 const sump = `
 fasteners:
@@ -50,14 +50,26 @@ circuits:
   const topped =
     '1. :drain{item=oil}\n2. :fill[Pour in 2.5 L]{item=oil amount="2.5 L"}.\n3. Run the engine for a minute and stop it.\n4. :fill[Top up to the upper mark]{item=oil}.\n';
   const tank = 'circuits:\n  oil: { name: engine oil, fluid: SAE 30, capacity: 3 L }';
-  wanted.sound('filled in part, run, topped up to the mark', { items: tank, body: topped });
-  wanted.faulty('filled in part only', { items: tank, body: topped.replace(/4\. .*\n/, '') }, [
+  sound('filled in part, run, topped up to the mark', { items: tank, body: topped });
+  sound('a part is let out, and as much goes in again', {
+    items: tank,
+    body: '1. :drain[Let 1 L out]{item=oil amount="1 L"}.\n2. :fill[Pour 1 L in]{item=oil amount="1 L"}.\n',
+  });
+  sound('the amount is all that it holds', {
+    items: tank,
+    body: '1. :drain{item=oil}\n2. :fill[Pour in 3.0 L]{item=oil amount="3.0 L"}.\n',
+  });
+  faulty('filled in part only', { items: tank, body: topped.replace(/4\. .*\n/, '') }, [
     'left-drained oil',
   ]);
+  sound('a circuit that must be bled, filled in part, topped up, bled', {
+    items: brake,
+    body: '1. :drain{item=brake-fluid}\n2. :fill[Pour in 0.3 L]{item=brake-fluid amount="0.3 L"}.\n3. :fill[Fill up to the mark]{item=brake-fluid}.\n4. :bleed{item=brake-fluid}\n',
+  });
   const lines = `${brake}connections:
   brake-hose: { name: brake hose, type: hose, circuit: brake-fluid }
 `;
-  wanted.faulty(
+  faulty(
     'air came in where a line was opened',
     { items: lines, body: '1. :disconnect{item=brake-hose}\n2. :connect{item=brake-hose}\n' },
     ['not-bled brake-fluid'],
@@ -73,9 +85,40 @@ describe('F63 check for leaks at the end', () => {
     items: sump,
     body: `${oilChange}6. :check[Look for drops at the sump plug]{item=sump-plug}.\n`,
   });
-  test.todo(
-    'faulty: a circuit with leak-check in the catalogue was opened, and no check of it follows',
+  const asked = sump.replace('drain: sump-plug', 'drain: sump-plug, leak-check: true');
+  const look = '6. :check[Look for drops at the sump plug]{item=sump-plug}.\n';
+  sound('checked once it is full', { items: asked, body: oilChange + look });
+  faulty(
+    'a circuit that asks for it was open, and no check follows',
+    { items: asked, body: oilChange },
+    ['leak-unchecked oil'],
   );
+  faulty(
+    'checked before it is full',
+    { items: asked, body: oilChange.replace('4. :fill', `4. :check{item=sump-plug}\n5. :fill`) },
+    ['leak-unchecked oil'],
+  );
+  sound('topped up after the check', {
+    items: asked,
+    body: `${oilChange.replace(/4\. .*\n/, '4. :fill[Pour in 2.5 L]{item=oil amount="2.5 L"}.\n')}${look}7. :fill[Top up to the upper mark]{item=oil}.\n`,
+  });
+  const parts = {
+    'machines/mower.yaml': `machine: mower\nname: Mower\n${asked.trim()}\n`,
+    'procedures/empty.md': sheet(
+      'empty',
+      '1. :fit{item=pan}\n2. :remove{item=sump-plug}. :drain{item=oil}\n3. :install{item=sump-plug}. :torque{item=sump-plug}\n4. :withdraw{item=pan}\n',
+      'leaves: { oil: drained }\n',
+    ),
+    'procedures/refill.md': sheet('refill', '1. :fill{item=oil}\n', 'starts: { oil: drained }\n'),
+  };
+  const job = '1. ::perform{procedure=empty}\n2. ::perform{procedure=refill}\n';
+  sound('opened and filled by other procedures, checked here', {
+    files: parts,
+    body: `${job}3. :check[Look for drops]{item=oil}.\n`,
+  });
+  faulty('opened and filled by other procedures, checked nowhere', { files: parts, body: job }, [
+    'leak-unchecked oil',
+  ]);
 });
 
 describe('F87 what becomes of the old fluid', () => {

@@ -1,5 +1,5 @@
 import { describe } from 'vitest';
-import { faulty, sound, wanted } from './example.ts';
+import { faulty, sheet, sound } from './example.ts';
 
 const cooler = `
 circuits:
@@ -95,11 +95,30 @@ hazards:
 `;
   const body =
     '1. :check[Measure that there is no voltage]{item=mains}.\n2. ::hazard{of=live-parts}\n\n   :remove{item=fuse}\n3. :install{item=fuse}\n';
-  wanted.sound('the catalogue says what must be done first, and a step does it', { items, body });
-  wanted.faulty(
-    'no step does it',
-    { items, body: body.replace(/1\. .*\n/, '1. Open the door.\n') },
-    ['hazard-unmet fuse', 'unused-entry mains'],
+  sound('the catalogue says what must be done first, and a step does it', { items, body });
+  faulty('no step does it', { items, body: body.replace(/1\. .*\n/, '1. Open the door.\n') }, [
+    'hazard-unmet fuse',
+  ]);
+  const dead = {
+    'machines/box.yaml': `machine: box\nname: Box\n${items.trim()}\n`,
+    'procedures/make-dead.md': sheet(
+      'make-dead',
+      '1. :isolate{item=mains}\n2. :check[Measure that there is no voltage]{item=mains}.\n',
+      'leaves: { mains: isolated }\n',
+    ),
+    'procedures/fuse-out.md': sheet(
+      'fuse-out',
+      '1. ::hazard{of=live-parts}\n\n   :remove{item=fuse}\n',
+      'starts: { mains: isolated }\nleaves: { mains: isolated, fuse: out }\n',
+    ),
+  };
+  const job =
+    '1. ::perform{procedure=make-dead}\n2. ::perform{procedure=fuse-out}\n3. :install{item=fuse}. :restore{item=mains}\n';
+  sound('in a procedure performed before', { files: dead, body: job });
+  faulty(
+    'isolated, and never measured',
+    { files: dead, body: job.replace('::perform{procedure=make-dead}', ':isolate{item=mains}') },
+    ['hazard-unmet fuse', 'orphan-procedure'],
   );
 });
 
@@ -140,7 +159,7 @@ describe('F71 mass and the lifting means that it calls for', () => {
   faulty('a mass in a unit of length', { items: items.replace('62 kg', '62 mm'), body }, [
     'unit-kind',
   ]);
-  wanted.faulty(
+  faulty(
     'more than one person may lift by the rule of the manual, and no help',
     {
       items: 'parts:\n  flywheel: { name: flywheel, mass: 62 kg }',
@@ -149,4 +168,47 @@ describe('F71 mass and the lifting means that it calls for', () => {
     },
     ['too-heavy flywheel', 'too-heavy flywheel'],
   );
+  const limit = 'lift-limit: 25 kg\n';
+  const lifted = (step: string) =>
+    `1. :remove{item=flywheel${step}\n2. :install{item=flywheel${step}\n`;
+  const flywheel = 'parts:\n  flywheel: { name: flywheel, mass: 42 kg }\n';
+  sound('a second person', {
+    items: flywheel,
+    manual: limit,
+    body: lifted('}\n   ::step{people=2}'),
+  });
+  faulty(
+    'a second person, and still too much for each',
+    {
+      items: flywheel.replace('42 kg', '62 kg'),
+      manual: limit,
+      body: lifted('}\n   ::step{people=2}'),
+    },
+    ['too-heavy flywheel', 'too-heavy flywheel'],
+  );
+  sound('a lifting aid with the action', {
+    items: `${flywheel}tools:\n  crane: { name: crane, lifts: true }`,
+    manual: limit,
+    body: lifted(' with=crane}'),
+  });
+  faulty(
+    'a tool that lifts nothing',
+    { items: `${flywheel}tools:\n  bar: { name: bar }`, manual: limit, body: lifted(' with=bar}') },
+    ['too-heavy flywheel', 'too-heavy flywheel'],
+  );
+  const hoist = `${flywheel}aids:\n  hoist: { name: hoist, lifts: true }`;
+  sound('a lifting aid that is on the machine by then', { items: hoist, manual: limit, body });
+  faulty(
+    'it is away again',
+    {
+      items: hoist,
+      manual: limit,
+      body: body.replace(/4\. .*\n/, '').replace('3. ', '3. :withdraw{item=hoist} '),
+    },
+    ['too-heavy flywheel'],
+  );
+  sound('no limit, no check', { items: flywheel, body: lifted('}') });
+  faulty('a limit that is no mass', { manual: 'lift-limit: 25 N\n', body: '1. Look.\n' }, [
+    'unit-kind',
+  ]);
 });

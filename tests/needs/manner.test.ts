@@ -1,5 +1,5 @@
-import { describe, test } from 'vitest';
-import { faulty, sound, wanted } from './example.ts';
+import { describe, expect, test } from 'vitest';
+import { faulty, sound, stepsOf } from './example.ts';
 
 describe('F27 orientation and alignment', () => {
   const items = `
@@ -10,7 +10,14 @@ parts:
     items,
     body: '1. :remove{item=cup}\n2. :install[Slide the cup on with its lip towards the rod]{item=cup}.\n',
   });
-  test.todo('sheet: facing in the catalogue is printed wherever the part goes in');
+  test('the sheet prints facing in the catalogue wherever the part goes in', () => {
+    const [out, back] = stepsOf({
+      items: 'parts:\n  cup: { name: cup, facing: lip towards the rod }',
+      body: '1. :remove{item=cup}\n2. :install{item=cup}\n',
+    });
+    expect(out?.facing).toEqual([]);
+    expect(back?.facing).toMatchObject([{ item: { id: 'cup', facing: 'lip towards the rod' } }]);
+  });
 });
 
 describe('F28 direction of rotation', () => {
@@ -37,10 +44,20 @@ consumables:
   });
   const coated =
     'fasteners:\n  plug: { name: plug, torque: 15 N·m, coat: [thread-sealant] }\nconsumables:\n  thread-sealant: { name: thread sealant }';
-  wanted.faulty(
-    'joined without the coat that the catalogue asks for',
-    { items: coated, body: '1. :remove{item=plug}\n2. :install{item=plug}. :torque{item=plug}\n' },
-    ['uncoated plug'],
+  const joined = {
+    items: coated,
+    body: '1. :remove{item=plug}\n2. :install{item=plug}. :torque{item=plug}\n',
+  };
+  sound('in the catalogue', joined);
+  test('the sheet prints the coat wherever the plug goes in', () => {
+    const [out, back] = stepsOf(joined);
+    expect(out?.consumables).toEqual([]);
+    expect(back?.consumables.map(({ item }) => item.id)).toEqual(['thread-sealant']);
+  });
+  faulty(
+    'a coat that is no consumable',
+    { ...joined, items: coated.replace('[thread-sealant]', '[plug]') },
+    ['item-unfit plug', 'unused-entry thread-sealant'],
   );
 });
 
@@ -74,7 +91,7 @@ controls:
     items,
     body: '1. :check[Make sure that the gear lever is in neutral]{item=gear-lever}.\n',
   });
-  wanted.faulty(
+  faulty(
     'it is not what the steps have led to',
     {
       items,

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { faulty, found, sheet, sound, wanted } from './example.ts';
+import { makeBook } from '../../src/render/index.ts';
+import { faulty, found, sheet, sound } from './example.ts';
 
 const rotor = `
 fasteners:
@@ -139,7 +140,7 @@ describe('F03 equipment conditions as the state at the start', () => {
     },
     ['unknown-state oil', 'orphan-procedure'],
   );
-  wanted.sound('the pressure of a circuit relieved at the start', {
+  sound('the pressure of a circuit relieved at the start', {
     body: '1. ::perform{procedure=let-down}\n2. ::perform{procedure=open-line}\n3. ::perform{procedure=raise}\n',
     files: {
       'machines/lift.yaml':
@@ -173,6 +174,21 @@ describe('F04 follow-on tasks as closing obligations', () => {
     { body: '1. ::perform{procedure=drain}\n2. ::perform{procedure=strainer}\n', files },
     ['left-drained oil', 'aid-left-in wheel-chock', 'orphan-procedure'],
   );
+  const next = {
+    front: 'follow-on: [look-again]\n',
+    body: '1. Look.\n',
+    files: { 'procedures/look-again.md': sheet('look-again', '1. Look again.\n') },
+  };
+  sound('a job to do afterwards, by its id', next);
+  test('the sheet has a link to it', () => {
+    const { linked, report } = found(next);
+    const book = makeBook(linked, report, { draft: false });
+    expect(book.sheets.map(({ id, followOn }) => [id, followOn.map(({ text }) => text)])).toEqual([
+      ['example', ['look-again']],
+      ['look-again', []],
+    ]);
+  });
+  faulty('one that is not there', { ...next, files: {} }, ['unknown-procedure']);
 });
 
 describe('F05 actions of another kind inside a section', () => {

@@ -1,5 +1,5 @@
 import { describe } from 'vitest';
-import { faulty, sound, wanted } from './example.ts';
+import { faulty, sound } from './example.ts';
 
 describe('F20 partial loosening, evenly, a little at a time', () => {
   const items = `
@@ -113,7 +113,20 @@ fasteners:
     items,
     body: '1. :loosen[Loosen one rod nut]{item=rod-nut qty=1}. :torque[Torque it again]{item=rod-nut qty=1}.\n2. :loosen[Loosen the other rod nut]{item=rod-nut qty=1}. :torque[Torque it again]{item=rod-nut qty=1}.\n',
   });
-  wanted.faulty(
+  const caps = {
+    items: items.replace('torque: 30', 'each: [front, rear], most-undone: 1, torque: 30'),
+    body: '1. :loosen[Loosen one rod nut at each end]{item=rod-nut qty=1}. :remove[Take it off]{item=rod-nut qty=1}.\n2. :install[Put it on]{item=rod-nut qty=1}. :torque{item=rod-nut qty=1}\n',
+  };
+  sound('one at each end, loosened and then taken off', caps);
+  faulty(
+    'a second one at the front',
+    {
+      ...caps,
+      body: caps.body.replace('2. ', '2. :loosen{item=rod-nut qty=1 each=front}. '),
+    },
+    ['too-many-undone rod-nut', 'never-torqued rod-nut'],
+  );
+  faulty(
     'two are loose at the same time where the catalogue allows one',
     {
       items: items.replace('torque: 30', 'most-undone: 1, torque: 30'),

@@ -1,5 +1,5 @@
 import { describe } from 'vitest';
-import { faulty, sound, wanted } from './example.ts';
+import { faulty, sheet, sound } from './example.ts';
 
 describe('F52 variants by model, serial range, kit', () => {
   const items = `
@@ -72,8 +72,8 @@ parts:
 `;
   const left =
     '1. :remove{item=hub-nut each=left}. :remove{item=hub each=left}\n2. :install{item=hub each=left}. :install{item=hub-nut each=left}. :torque{item=hub-nut each=left}\n';
-  wanted.sound('the left hub is held by the left nut alone', { items: hubs, body: left });
-  wanted.faulty(
+  sound('the left hub is held by the left nut alone', { items: hubs, body: left });
+  faulty(
     'the right nut does not let the left hub go',
     {
       items: hubs,
@@ -109,10 +109,46 @@ describe('F58 repeat steps for the others', () => {
   );
   const other =
     '## Left\n\n1. :remove{item=wheel-nut each=left}. :remove{item=wheel each=left}\n2. :install{item=wheel each=left}. :install{item=wheel-nut each=left}. :torque{item=wheel-nut each=left}\n\n## Right\n\n1. ';
-  wanted.sound('a section performed for the other side', {
+  sound('a section performed for the other side', {
     items: wheel,
     body: `${other}::perform{procedure=example part=left each=right}\n`,
   });
+  const apart = {
+    'machines/cart.yaml': `machine: cart\nname: Cart\n${wheel.trim()}\n`,
+    'procedures/left-wheel.md': sheet(
+      'left-wheel',
+      '1. :remove{item=wheel-nut each=left}. :remove{item=wheel each=left}\n2. :install{item=wheel each=left}. :install{item=wheel-nut each=left}. :torque{item=wheel-nut each=left}\n',
+    ),
+  };
+  sound('a whole procedure performed for the other side', {
+    files: apart,
+    body: '1. ::perform{procedure=left-wheel}\n2. ::perform{procedure=left-wheel each=right}\n',
+  });
+  faulty(
+    'a wheel that is off on the other side is told where the procedure is performed for it',
+    {
+      files: apart,
+      body: '1. :remove{item=wheel-nut each=right}\n2. ::perform{procedure=left-wheel each=right}\n',
+    },
+    ['out-twice wheel-nut'],
+  );
+  sound('a wheel that is off on the other side is none of its business', {
+    files: apart,
+    body: '1. :remove{item=wheel-nut each=right}\n2. ::perform{procedure=left-wheel}\n3. :install{item=wheel-nut each=right}. :torque{item=wheel-nut each=right}\n',
+  });
+  faulty(
+    'performed for the other side, what goes wrong there',
+    {
+      items: wheel,
+      body: `${other}:loosen{item=wheel-nut each=right}\n2. :remove{item=wheel-nut each=right}\n3. ::perform{procedure=example part=left each=right}\n`,
+    },
+    ['out-twice wheel-nut'],
+  );
+  faulty(
+    'a side that there is not',
+    { items: wheel, body: `${other}::perform{procedure=example part=left each=rear}\n` },
+    ['unknown-state wheel-nut'],
+  );
   faulty('in words', { items: wheel, body: `${other}Do the same for the right wheel.\n` }, [
     'jump-in-words',
   ]);

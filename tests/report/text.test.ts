@@ -1,3 +1,4 @@
+import stringWidth from 'string-width';
 import { describe, expect, test } from 'vitest';
 import type { Finding, Place } from '../../schemas/finding.ts';
 import type { Report } from '../../schemas/report.ts';
@@ -180,6 +181,48 @@ describe('a long line', () => {
   test('marked as a whole is marked to the end of what is seen', () => {
     const [line = '', signs = ''] = excerpt(reportOf(words, words), words);
     expect(signs.length).toBe(line.length - 1);
+  });
+});
+
+describe('in a terminal', () => {
+  const words = Array.from({ length: 40 }, (_, i) => `word${i}`).join(' ');
+  const [finding] = reportOf(words, 'word30', { word35: 'a label of several words here' }).findings;
+  if (finding === undefined) throw new Error('there is no finding');
+  const report = reportWith([{ ...finding, message: `The ${words}`, help: `Write ${words}.` }]);
+  const wide = { ...report, manual: { ...report.manual, title: words } };
+
+  test.each([40, 60, 80, 120])('of %i columns no line is longer', (width) => {
+    const lines = reportAsText(wide, () => words, undefined, width).split('\n');
+    for (const line of lines) expect(stringWidth(line)).toBeLessThanOrEqual(width);
+    const flat = lines.join(' ').replace(/ +/g, ' ');
+    expect(flat).toContain(` The ${words}`);
+    expect(flat).toContain(` do: Write ${words}.`);
+    expect(flat).toContain('a label of several words here');
+  });
+
+  test('a broken line goes on below its words', () => {
+    const text = reportAsText(report, () => words, undefined, 60);
+    expect(text).toMatch(/\n {2}The word0 .*\n {2}word/);
+    expect(text).toMatch(/\n {2}do: Write .*\n {6}word/);
+  });
+
+  test('colours take no room', () => {
+    const bold = (one: string) => `\u001b[1m${one}\u001b[22m`;
+    const paint: Paint = {
+      level: { error: bold, warning: bold, note: bold },
+      faint: bold,
+      strong: bold,
+    };
+    const plain = reportAsText(wide, () => words, undefined, 60);
+    const escapes = new RegExp(`${String.fromCharCode(27)}\\[\\d+m`, 'g');
+    expect(reportAsText(wide, () => words, paint, 60).replace(escapes, '')).toBe(plain);
+  });
+
+  test('a word that is too long stands alone, and nothing is broken without a width', () => {
+    const long = 'x'.repeat(70);
+    const one = reportWith([{ ...finding, message: `A ${long} b` }]);
+    expect(reportAsText(one, () => '', undefined, 40)).toContain(`  A\n  ${long}\n  b\n`);
+    expect(reportAsText(one, () => '')).toContain(`  A ${long} b\n`);
   });
 });
 

@@ -1,4 +1,5 @@
 import type { Finding } from '../../schemas/finding.ts';
+import { isPicture, judgePicture } from '../../src/command/judge-picture.ts';
 import { inspect } from '../../src/report/index.ts';
 import type { Example, ExampleFile, Mark } from '../../src/rules/index.ts';
 import type { ManualFiles } from '../../src/source/index.ts';
@@ -12,6 +13,9 @@ export function filesOf(files: readonly ExampleFile[]): ManualFiles {
       unreadable === undefined ? [] : [{ path, reason: unreadable }],
     ),
     others: files.filter((file) => !isText(file.path)).map((file) => file.path),
+    pictures: files
+      .filter(({ path, text }) => isPicture(path) && text !== '')
+      .map(({ path, text }) => judgePicture(path, new TextEncoder().encode(text))),
   };
 }
 

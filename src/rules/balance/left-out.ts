@@ -2,7 +2,7 @@ import type { Draft, Rule } from '../rule.ts';
 import { type Ending, endingDraft, endingsIn } from '../telling/end-of-job.ts';
 import { directive } from '../wording/directive.ts';
 import { countIn } from '../wording/spread.ts';
-import { someAre, the } from '../wording/thing.ts';
+import { isMany, someAre, the } from '../wording/thing.ts';
 
 export const rule: Rule = {
   id: 'left-out',
@@ -28,7 +28,7 @@ function write({ fact, thing, count }: Ending): string {
   const lines = [directive('install', thing, { count, isNew })];
   if (fact.hasTorque) lines.push(directive('torque', thing));
   else if (needsTightening(thing.item)) lines.push(directive('tighten', thing));
-  return `Add ${lines.join(' and ')} where ${the(thing, count)} ${count === 1 ? 'goes' : 'go'} back`;
+  return `Add ${lines.join(' and ')} where ${the(thing, count)} ${isMany(thing, count) ? 'go' : 'goes'} back`;
 }
 
 const needsTightening = (item: Ending['thing']['item']): boolean =>

@@ -4,7 +4,7 @@ import type { Draft, Examined, Rule } from '../rule.ts';
 import { ledgerDraft } from '../telling/ledger-draft.ts';
 import { traced } from '../telling/trace.ts';
 import { directive } from '../wording/directive.ts';
-import { the, thingOf } from '../wording/thing.ts';
+import { isMany, itIs, the, thingOf } from '../wording/thing.ts';
 
 type OldBack = Extract<LedgerFact, { kind: 'old-back' }>;
 
@@ -15,10 +15,10 @@ export const rule: Rule = {
   *check(examined): Generator<Draft> {
     for (const fact of examined.facts('old-back')) {
       const thing = thingOf(examined, fact.procedure, fact.item);
-      const goes = fact.count === 1 ? 'goes' : 'go';
+      const goes = isMany(thing, fact.count) ? 'go' : 'goes';
       const why = fact.singleUse ? 'made to be used once' : 'thrown away before';
       yield ledgerDraft(examined, fact, {
-        message: `${the(thing, fact.count)} ${goes} back in, though ${fact.count === 1 ? 'it is' : 'they are'} ${why}`,
+        message: `${the(thing, fact.count)} ${goes} back in, though ${itIs(thing, fact.count)} ${why}`,
         help: `Write ${directive('install', thing, { count: fact.count, isNew: true })} to put in a new one.`,
         related: traced(fact.since, thing.size),
         fix: fact.inside === undefined ? addNew(examined, fact) : undefined,

@@ -17,7 +17,7 @@ export const rule: Rule = {
       const front = examined.linked.procedures.get(fact.procedure)?.procedure;
       yield ledgerDraft(examined, fact, {
         message: `${theyAre(thing)} ${spreadWords(fact.state)} at the end, but ${code('leaves')} says ${spreadWords(fact.expected)}`,
-        help: `Add the steps that bring ${them(thing.size)} to ${code(spreadYaml(fact.expected))}, or write ${code(`${fact.item}: ${spreadYaml(fact.state)}`)} under ${code('leaves')}.`,
+        help: `Add the steps that bring ${them(thing)} to ${code(spreadYaml(fact.expected))}, or write ${code(`${fact.item}: ${spreadYaml(fact.state)}`)} under ${code('leaves')}.`,
         related: [
           ...(front === undefined
             ? []

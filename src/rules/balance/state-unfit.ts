@@ -5,10 +5,10 @@ import { ledgerDraft } from '../telling/ledger-draft.ts';
 import { traced } from '../telling/trace.ts';
 import { directive } from '../wording/directive.ts';
 import { oneOf, sentence } from '../wording/lists.ts';
-import { spreadWords } from '../wording/spread.ts';
+import { alreadyWords, spreadWords } from '../wording/spread.ts';
 import { stateWord } from '../wording/states.ts';
-import { the, them, theyAre, thingOf } from '../wording/thing.ts';
-import { verbWords } from '../wording/verbs.ts';
+import { are, itIs, the, them, theyAre, thingOf } from '../wording/thing.ts';
+import { orderTo, verbWords } from '../wording/verbs.ts';
 
 type Unfit = Extract<LedgerFact, { kind: 'state-unfit' }>;
 
@@ -20,13 +20,12 @@ export const rule: Rule = {
     for (const fact of examined.facts('state-unfit')) {
       const thing = thingOf(examined, fact.procedure, fact.item);
       const first = firstDone(fact);
-      const are = thing.size === 1 ? 'it is' : 'they are';
       yield ledgerDraft(examined, fact, {
-        message: `${the(thing)} cannot be ${verbWords[fact.verb].done} here: ${are} ${first === 'remove' ? 'still ' : ''}${spreadWords(fact.state)}, not ${oneOf(fact.from.map(stateWord))}`,
+        message: `${the(thing)} cannot be ${verbWords[fact.verb].done} here: ${itIs(thing)} ${first === 'remove' ? 'still ' : ''}${spreadWords(fact.state)}, not ${oneOf(fact.from.map(stateWord))}`,
         help:
           first === undefined
             ? 'Add the action that is missing before this one, or take this one out.'
-            : `${sentence(verbWords[first].order)} ${them(thing.size)} first with ${directive(first, thing)}, or take this action out.`,
+            : `${sentence(orderTo(first, them(thing)))} first with ${directive(first, thing)}, or take this action out.`,
         related: traced(fact.since, thing.size),
       });
     }
@@ -34,7 +33,7 @@ export const rule: Rule = {
       if (fact.direction !== 'within') continue;
       const thing = thingOf(examined, fact.procedure, fact.item);
       yield ledgerDraft(examined, fact, {
-        message: `${theyAre(thing)} to be ${verbWords[fact.verb].done} here, but ${thing.size === 1 ? 'is' : 'are'} ${spreadWords(fact.state)} already`,
+        message: `${theyAre(thing)} to be ${verbWords[fact.verb].done} here, but ${are(thing)} ${alreadyWords(fact.state)}`,
         help: 'Take this action out.',
         related: traced(fact.since, thing.size),
       });

@@ -10,7 +10,9 @@ export const rule: Rule = {
         place: fact.place,
         message: `This file cannot be read: ${fact.reason}`,
         data: { reason: fact.reason },
-        help: 'Save it again as plain text in UTF-8, or take it out of the manual.',
+        help:
+          fact.advice ??
+          'See that it can be opened as plain text in UTF-8, or take it out of the manual.',
       };
     }
   },

@@ -1,3 +1,4 @@
+import type { Place } from '../../../schemas/finding.ts';
 import type { Draft, Rule } from '../rule.ts';
 
 export const rule: Rule = {
@@ -5,7 +6,13 @@ export const rule: Rule = {
   family: 'form',
   level: 'error',
   *check(examined): Generator<Draft> {
+    let open: { readonly name: string; readonly place: Place } | undefined;
     for (const { place, html } of examined.facts('raw-html')) {
+      // The closing tag of an element that was just told is the same slip.
+      const [, slash, name = ''] = /^<(\/?)([a-z][a-z0-9-]*)/i.exec(html) ?? [];
+      const isEnd = slash === '/' && open?.name === name && open.place.file === place.file;
+      open = slash === '' ? { name, place } : undefined;
+      if (isEnd) continue;
       yield {
         place,
         message: `HTML cannot stand in a procedure: ${short(html)}`,

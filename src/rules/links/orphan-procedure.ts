@@ -1,5 +1,6 @@
 import type { States } from '../../../schemas/front-matter.ts';
 import { allBlocks, type LinkedProcedure } from '../../link/index.ts';
+import { losesProcedures } from '../reading/lost-procedures.ts';
 import type { Draft, Examined, Rule } from '../rule.ts';
 import { jsonOf } from '../telling/json.ts';
 import { allOf, code, sentence } from '../wording/lists.ts';
@@ -11,6 +12,7 @@ export const rule: Rule = {
   family: 'links',
   level: 'note',
   *check(examined): Generator<Draft> {
+    if (losesProcedures(examined)) return;
     const performed = performedIds(examined);
     for (const [id, { procedure }] of examined.linked.procedures) {
       const { starts, leaves } = procedure.front;

@@ -1,3 +1,4 @@
+import { nearest } from '../../source/index.ts';
 import type { Draft, Rule } from '../rule.ts';
 import { ledgerDraft } from '../telling/ledger-draft.ts';
 import { pickFrom, unknownReferences } from '../telling/unknown-reference.ts';
@@ -11,21 +12,15 @@ export const rule: Rule = {
   *check(examined): Generator<Draft> {
     yield* unknownReferences(
       examined,
-      ['state', 'position', 'instance'],
-      ({ what, id, owner }) =>
-        what === 'instance'
-          ? `${code(owner)} has no instance ${code(id)}`
-          : `${code(owner)} has no ${what} ${code(id)}`,
-      ({ known, owner, what }) =>
-        pickFrom(
-          known,
-          what === 'instance'
-            ? `${code(owner)} has no ${code('each')}; take it out.`
-            : 'Take it out.',
-        ),
+      ['state', 'position', 'instance', 'limit'],
+      ({ what, id, owner }) => `${code(owner)} has no ${what} ${code(id)}`,
+      ({ known, owner, what }) => pickFrom(known, none(what, owner)),
     );
     for (const fact of examined.facts('contract-unfit')) {
-      const name = the(thingOf(examined, fact.procedure, fact.item));
+      const thing = thingOf(examined, fact.procedure, fact.item);
+      if (thing.item === undefined) continue;
+      const name = the(thing);
+      const near = nearest(fact.written, fact.known);
       yield ledgerDraft(examined, fact, {
         message:
           fact.known.length === 0
@@ -34,7 +29,9 @@ export const rule: Rule = {
         help:
           fact.known.length === 0
             ? `Take it out of ${code(fact.member)}.`
-            : `Write ${choices(fact.known)}, or a count for each state that adds up to all pieces.`,
+            : near !== undefined
+              ? `Perhaps ${code(near)} is meant.`
+              : `Write ${choices(fact.known)}, or a count for each state that adds up to all pieces.`,
       });
     }
     for (const { place, home, positions } of examined.facts('control-home-unknown')) {
@@ -47,3 +44,9 @@ export const rule: Rule = {
     }
   },
 };
+
+function none(what: string, owner: string): string {
+  if (what === 'instance') return `${code(owner)} has no ${code('each')}; take it out.`;
+  if (what === 'limit') return `Give ${code(owner)} ${code('limits')} by name, or take it out.`;
+  return 'Take it out.';
+}

@@ -1,4 +1,5 @@
 import type { Item } from '../../catalogue/index.ts';
+import { losesProcedures } from '../reading/lost-procedures.ts';
 import { namedItems, partakers } from '../reading/named-items.ts';
 import type { Draft, Examined, Rule } from '../rule.ts';
 import { kindWord } from '../wording/kinds.ts';
@@ -9,6 +10,7 @@ export const rule: Rule = {
   family: 'links',
   level: 'note',
   *check(examined): Generator<Draft> {
+    if (losesProcedures(examined)) return;
     const named = namedItems(examined.linked.procedures.values());
     const takesPart = partakers(examined.linked.procedures.values());
     for (const item of entriesOf(examined)) {

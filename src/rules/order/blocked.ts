@@ -18,7 +18,7 @@ export const rule: Rule = {
       const thing = thingOf(examined, fact.procedure, fact.item);
       const by = thingOf(examined, fact.procedure, fact.by);
       yield ledgerDraft(examined, fact, {
-        message: `${the(thing)} cannot be ${verbWords[fact.verb].done} here: ${theyAre(by)} in front of ${them(thing.size)} and still ${spreadWords(fact.state)}`,
+        message: `${the(thing)} cannot be ${verbWords[fact.verb].done} here: ${theyAre(by)} in front of ${them(thing)} and still ${spreadWords(fact.state)}`,
         help: help(fact, by),
         related: [declared(fact.byPlace, 'what stands in front'), ...traced(fact.since, by.size)],
       });

@@ -2,7 +2,7 @@ import type { Draft, Rule } from '../rule.ts';
 import { ledgerDraft } from '../telling/ledger-draft.ts';
 import { declared, traced } from '../telling/trace.ts';
 import { missedWords } from '../wording/spread.ts';
-import { the, thingOf } from '../wording/thing.ts';
+import { are, isMany, the, thingOf } from '../wording/thing.ts';
 
 export const rule: Rule = {
   id: 'closed-over',
@@ -13,7 +13,7 @@ export const rule: Rule = {
       const thing = thingOf(examined, fact.procedure, fact.item);
       const over = thingOf(examined, fact.procedure, fact.over);
       yield ledgerDraft(examined, fact, {
-        message: `${the(thing)} ${thing.size === 1 ? 'closes' : 'close'} over ${the(over)} here, which ${over.size === 1 ? 'is' : 'are'} still ${missedWords(fact.state)}`,
+        message: `${the(thing)} ${isMany(thing, thing.size) ? 'close' : 'closes'} over ${the(over)} here, which ${are(over)} still ${missedWords(fact.state)}`,
         help: `Put ${the(over)} back before this, or move this after the step that does.`,
         related: [...traced(fact.since, over.size), declared(fact.byPlace, 'what is behind it')],
       });

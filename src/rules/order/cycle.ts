@@ -21,8 +21,11 @@ function* ofProcedures(examined: Examined): Generator<Draft> {
     yield ledgerDraft(examined, fact, {
       message: `this procedure performs itself: ${round(ids)}`,
       help: 'Take one of these performs out.',
-      related: fact.chain.map((link) =>
-        related(link.place, `${code(link.procedure)} is performed here`),
+      related: fact.chain.map((link, i) =>
+        related(
+          link.place,
+          `${code(link.procedure)} performs ${code(ids[(i + 1) % ids.length] ?? '')} here`,
+        ),
       ),
     });
   }

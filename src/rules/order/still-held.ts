@@ -4,7 +4,7 @@ import { ledgerDraft } from '../telling/ledger-draft.ts';
 import { declared, traced } from '../telling/trace.ts';
 import { directive } from '../wording/directive.ts';
 import { countIn } from '../wording/spread.ts';
-import { counted, someAre, the, thingOf } from '../wording/thing.ts';
+import { counted, isMany, someAre, type Thing, the, them, thingOf } from '../wording/thing.ts';
 import { verbWords } from '../wording/verbs.ts';
 
 export const rule: Rule = {
@@ -17,7 +17,7 @@ export const rule: Rule = {
       const by = thingOf(examined, fact.procedure, fact.by);
       const count = countIn(fact.state, holdingStates(by.item));
       yield ledgerDraft(examined, fact, {
-        message: `${the(thing)} cannot be ${verbWords[fact.verb].done} yet: ${counted(by, count)} still ${count === 1 ? 'holds' : 'hold'} it`,
+        message: `${the(thing)} cannot be ${verbWords[fact.verb].done} yet: ${holders(by, count)} still ${isMany(by, count) ? 'hold' : 'holds'} ${them(thing)}`,
         help: `Add ${directive(freeing(by.item), by)} before this, or move this after it.`,
         related: [declared(fact.byPlace, 'what it holds'), ...traced(fact.since, by.size)],
       });
@@ -34,6 +34,12 @@ export const rule: Rule = {
     }
   },
 };
+
+/** "the guard screw", "1 anvil bolt" of several, "8 anvil bolts" */
+function holders(by: Thing, count: number): string {
+  if (by.size <= 1) return the(by);
+  return count === 1 && by.item !== undefined ? `1 ${counted(by, 1)}` : counted(by, count);
+}
 
 const isFreedLoose = (item: Item | undefined): boolean =>
   item?.kind === 'fastener' && item['lets-go-when'] === 'loose';

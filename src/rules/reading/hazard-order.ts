@@ -1,46 +1,46 @@
 import type { Catalogue, Hazard, Item } from '../../catalogue/index.ts';
 import { allBlocks, type LinkedManual, type LinkedProcedure } from '../../link/index.ts';
-import type { Action, Block, HazardPanel, Step } from '../../syntax/index.ts';
+import type { Action, Block, HazardPanel } from '../../syntax/index.ts';
 import { onceFor } from './once-for.ts';
 
-/** A panel, an action or a perform, in order of reading, with the innermost step that it stands in. */
-export type Event = { readonly step: Step | undefined } & (
+/** A panel, an action or a perform, in the order in which a sheet prints them. */
+export type Event =
   | { readonly is: 'panel'; readonly panel: HazardPanel }
   | { readonly is: 'action'; readonly action: Action }
-  | { readonly is: 'perform'; readonly procedure: string }
-);
+  | { readonly is: 'perform'; readonly procedure: string };
 
 export function* eventsIn({ procedure }: LinkedProcedure): Generator<Event> {
-  for (const section of procedure.sections) yield* eventsOf(section.blocks, undefined);
+  for (const section of procedure.sections) yield* eventsOf(section.blocks);
 }
 
-function* eventsOf(blocks: readonly Block[], step: Step | undefined): Generator<Event> {
+function* eventsOf(blocks: readonly Block[]): Generator<Event> {
   for (const block of blocks) {
     switch (block.type) {
       case 'hazard':
-        yield { is: 'panel', panel: block, step };
-        yield* eventsOf(block.blocks, step);
+        yield { is: 'panel', panel: block };
+        yield* eventsOf(block.blocks);
         break;
       case 'prose':
-        for (const action of block.actions) yield { is: 'action', action, step };
+        for (const action of block.actions) yield { is: 'action', action };
         break;
       case 'torque':
-        if (block.action !== undefined) yield { is: 'action', action: block.action, step };
-        yield* eventsOf(block.blocks, step);
+        // Its box stands beside the step, so what the block says comes with it and not after it.
+        yield* eventsOf(block.blocks);
+        if (block.action !== undefined) yield { is: 'action', action: block.action };
         break;
       case 'perform':
-        yield { is: 'perform', procedure: block.procedure.id, step };
+        yield { is: 'perform', procedure: block.procedure.id };
         break;
       case 'reverse':
         break;
       case 'steps':
-        for (const inner of block.steps) yield* eventsOf(inner.blocks, inner);
+        for (const inner of block.steps) yield* eventsOf(inner.blocks);
         break;
       case 'branch':
-        for (const way of block.ways) yield* eventsOf(way.blocks, step);
+        for (const way of block.ways) yield* eventsOf(way.blocks);
         break;
       default:
-        yield* eventsOf(block.blocks, step);
+        yield* eventsOf(block.blocks);
     }
   }
 }

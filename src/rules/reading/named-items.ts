@@ -25,6 +25,8 @@ function* idsIn({ procedure }: LinkedProcedure): Generator<string> {
 function* idsInBlock(block: Block): Generator<string> {
   if (block.type === 'hazard' && block.of !== undefined) yield block.of.id;
   if (block.type === 'torque' || block.type === 'fluid') yield block.item.id;
+  if (block.type === 'figure')
+    for (const { item } of block.callouts) if (item !== undefined) yield item.id;
   if (block.type === 'reverse') for (const ref of block.except) yield ref.id;
 }
 
@@ -33,13 +35,14 @@ function idsNamedIn(item: Item): readonly string[] {
   const common = item.kind === 'hazard' ? [] : [...item.hazards, ...(item.in ? [item.in] : [])];
   switch (item.kind) {
     case 'fastener':
-      return [...common, ...item.holds, ...item.behind];
+      return [...common, ...item.holds, ...item.behind, ...item.coat, ...item['renew-with']];
     case 'part':
-      return [...common, ...item.behind];
+      return [...common, ...item.behind, ...item.coat, ...item['renew-with']];
     case 'connection':
       return [
         ...common,
         ...item.behind,
+        ...item.coat,
         ...[item.circuit, item.on].filter((id) => id !== undefined),
       ];
     case 'circuit':
@@ -49,7 +52,7 @@ function idsNamedIn(item: Item): readonly string[] {
     case 'aid':
       return [...common, ...item.blocks];
     case 'hazard':
-      return item.raisedBy.map((raised) => raised.item);
+      return [...item.raisedBy, ...item.first].map((named) => named.item);
     default:
       return common;
   }

@@ -2,15 +2,17 @@ import type { Place } from '../../../schemas/finding.ts';
 import type { ManualModel } from '../../catalogue/index.ts';
 import type { LinkedProcedure } from '../../link/index.ts';
 import {
+  findPairs,
   kindOf,
   mainUnit,
   type Quantity,
   sameFamily,
-  sameQuantity,
   type UnitId,
   type UnitKind,
 } from '../../quantity/index.ts';
+import { onceFor } from './once-for.ts';
 import { quantitiesInProse } from './quantity-problems.ts';
+import type { RunningText } from './running-text.ts';
 
 /** A value in prose whose unit is not one of those that the manual uses. */
 export interface OddUnit {
@@ -56,17 +58,14 @@ function isMixed(all: readonly InProse[], kind: UnitKind): boolean {
 }
 
 function valuesOf(one: LinkedProcedure): InProse[] {
-  const values: InProse[] = [];
-  for (const { text, found } of quantitiesInProse(one)) {
+  return quantitiesInProse(one).flatMap(({ text, found }): InProse[] => {
     const { quantity, start, end } = found;
-    if (quantity === undefined) continue;
-    const last = values.at(-1);
-    const isBracketed = /\(\s*$/.test(text.text.slice(0, start));
-    values.push({
-      quantity,
-      place: text.placeOf(start, end),
-      isRepeat: isBracketed && last !== undefined && sameQuantity(last.quantity, quantity),
-    });
-  }
-  return values;
+    if (quantity === undefined) return [];
+    return [{ quantity, place: text.placeOf(start, end), isRepeat: repeatsIn(text).has(start) }];
+  });
 }
+
+/** Where the second values of the pairs of a text begin, whether they agree or not. */
+const repeatsIn: (text: RunningText) => ReadonlySet<number> = onceFor(
+  ({ text }) => new Set(findPairs(text).map(({ second }) => second.start)),
+);

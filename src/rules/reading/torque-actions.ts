@@ -10,7 +10,7 @@ import { type Sentence, sentencesOf } from './sentences.ts';
 
 import { type TorqueFigure, torquesIn } from './torque-figures.ts';
 
-/** A tightening of a fastener, with the torques that its sentence says in words. */
+/** A tightening of a fastener, or a check that it is tight, with the torques that its sentence says in words. */
 export interface TorqueAction {
   readonly action: Action;
   readonly fastener: Fastener;
@@ -19,8 +19,13 @@ export interface TorqueAction {
   readonly beside: readonly Fastener[];
 }
 
-/** In order of reading, found once for all rules. */
-export const torqueActions: (one: LinkedProcedure) => readonly TorqueAction[] = onceFor((one) => {
+/** Tightenings in order of reading. */
+export function torqueActions(one: LinkedProcedure): readonly TorqueAction[] {
+  return saidTorques(one).filter(({ action }) => action.verb !== 'check');
+}
+
+/** Tightenings, and checks that something is tight, in order of reading; found once for all rules. */
+export const saidTorques: (one: LinkedProcedure) => readonly TorqueAction[] = onceFor((one) => {
   const sentences = saidBeside(one);
   return [...allActions(one.procedure)].flatMap((action) => {
     const fastener = fastenerOf(action, one);
@@ -39,7 +44,8 @@ export function torqueActionsWrittenOut(
   if (expanded === undefined || expanded === one) return [];
   const written = new Set(allActions(one.procedure));
   return [...allActions(expanded.procedure)].flatMap((action) => {
-    const fastener = written.has(action) ? undefined : fastenerOf(action, one);
+    const isOwn = written.has(action) || action.verb === 'check';
+    const fastener = isOwn ? undefined : fastenerOf(action, one);
     return fastener === undefined ? [] : [{ action, fastener, figures: [], beside: [] }];
   });
 }
@@ -68,6 +74,15 @@ function actionsFrom({ stretches }: RunningText, { start, end }: Sentence): Acti
   );
 }
 
+/** Whether something is tightened, or checked to be tight, by a directive that begins in a sentence. */
+export function saysTightening(
+  text: RunningText,
+  sentence: Sentence,
+  one: LinkedProcedure,
+): boolean {
+  return actionsFrom(text, sentence).some((action) => fastenerOf(action, one) !== undefined);
+}
+
 /** Torques that are measured, not tightened to. */
 const otherTorque =
   /\b(?:turning|running|rolling|starting|breakaway|break-away|run-on|drag|preload)\b/i;
@@ -89,7 +104,7 @@ function saidIn(
 }
 
 function fastenerOf(action: Action, one: LinkedProcedure): Fastener | undefined {
-  if (action.verb !== 'torque' && action.verb !== 'tighten') return undefined;
+  if (!['torque', 'tighten', 'check'].includes(action.verb)) return undefined;
   const item = one.item(action.item);
   return item?.kind === 'fastener' ? item : undefined;
 }

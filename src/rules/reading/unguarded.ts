@@ -1,6 +1,6 @@
 import type { Hazard } from '../../catalogue/index.ts';
 import type { LinkedProcedure } from '../../link/index.ts';
-import type { Action, HazardPanel, Step } from '../../syntax/index.ts';
+import type { Action, HazardPanel } from '../../syntax/index.ts';
 import type { Examined } from '../rule.ts';
 import { type Event, eventsIn, panelsWithin, raisedBy, tellsOf } from './hazard-order.ts';
 import { onceFor } from './once-for.ts';
@@ -30,10 +30,7 @@ function* unguardedIn(examined: Examined): Generator<Unguarded> {
         if (told.has(hazard)) continue;
         told.add(hazard);
         const tells = (other: Event): boolean => eventTells(panels, procedure, other, hazard);
-        const inTime = events.some(
-          (other, i) => (i < at || isSameStep(other, event.step)) && tells(other),
-        );
-        if (inTime) continue;
+        if (events.slice(0, at).some(tells)) continue;
         const late = events.find((other) => other.is === 'panel' && tells(other));
         yield {
           procedure,
@@ -44,16 +41,6 @@ function* unguardedIn(examined: Examined): Generator<Unguarded> {
       }
     }
   }
-}
-
-const isSameStep = (event: Event, step: Step | undefined): boolean =>
-  event.is === 'panel' && step !== undefined && isWithin(event.panel, step);
-
-function isWithin(panel: HazardPanel, step: Step): boolean {
-  return (
-    panel.place.start.offset >= step.place.start.offset &&
-    panel.place.end.offset <= step.place.end.offset
-  );
 }
 
 type Panels = (procedure: string) => ReturnType<typeof panelsWithin>;

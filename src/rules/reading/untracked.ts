@@ -72,7 +72,7 @@ function objectIn({ object }: Command, find: ItemFinder): NamedItem | undefined 
 
 /** Whether the words are surely a command to do work on something that is counted. */
 function isWork({ verb, object }: Command, named: NamedItem | undefined): boolean {
-  if (uncounted.test(object.trim()) || /^\s*(?:from|to|at|by|with|on|in|into)\b/i.test(object))
+  if (isUncounted(object, named) || /^\s*(?:from|to|at|by|with|on|in|into)\b/i.test(object))
     return false;
   const item = named?.item;
   if (item?.kind === 'tool' || item?.kind === 'consumable') return false;
@@ -82,6 +82,17 @@ function isWork({ verb, object }: Command, named: NamedItem | undefined): boolea
   const rest = object.slice(named.end);
   if (verb.tail !== undefined && !isSoon(rest, verb.tail)) return false;
   return verb.toPosition === undefined || namesPosition(item, rest);
+}
+
+/** A thing of the shop, unless the catalogue has an entry of that very name. */
+function isUncounted(object: string, named: NamedItem | undefined): boolean {
+  const words = object.trimStart();
+  const found = uncounted.exec(words)?.[0];
+  if (found === undefined || named === undefined) return found !== undefined;
+  const end = object.length - words.length + found.length;
+  return (
+    named.end < end || !/^\s*(?:(?:the|a|an|all|both)\s+)*$/i.test(object.slice(0, named.start))
+  );
 }
 
 const isSoon = (rest: string, words: string): boolean =>

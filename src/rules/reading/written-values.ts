@@ -13,16 +13,18 @@ export interface WrittenValue {
 
 /** The values that a procedure gives in attributes, in order of reading within their sort. */
 export function* writtenValues({ procedure }: LinkedProcedure): Generator<WrittenValue> {
-  for (const { verb, value, amount } of allActions(procedure)) {
+  for (const { verb, value, amount, angle } of allActions(procedure)) {
     const isTightening = verb === 'torque' || verb === 'tighten';
     const isFluid = verb === 'drain' || verb === 'fill';
     if (value !== undefined)
       yield written(value, `the value of ${verb}`, isTightening ? 'torque' : undefined);
     if (amount !== undefined)
       yield written(amount, `the amount of ${verb}`, isFluid ? 'volume' : undefined);
+    if (angle !== undefined) yield written(angle, 'the angle of the extension', 'angle');
   }
-  for (const { time } of allSteps(procedure)) {
+  for (const { time, wait } of allSteps(procedure)) {
     if (time !== undefined) yield written(time, 'the time of the step', 'time');
+    if (wait !== undefined) yield written(wait, 'the wait of the step', 'time');
   }
 }
 

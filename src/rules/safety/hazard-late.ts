@@ -14,13 +14,13 @@ export const rule: Rule = {
         place: late.place,
         procedure: procedure.procedure.id,
         item: action.item.id,
-        message: `This panel on “${hazard.hazard}” comes after the step that raises the hazard`,
+        message: `This panel on “${hazard.hazard}” comes after the action that raises the hazard`,
         data: { hazard: hazard.id, verb: action.verb, item: action.item.id },
         related: [
           related(action.place, 'the hazard is raised here'),
           declared(hazard.place, 'the hazard'),
         ],
-        help: 'Move the panel to the start of that step, or before it.',
+        help: 'Move the panel in front of the words of that step, or before the step: a sheet prints the two in the order in which they stand.',
       };
     }
   },

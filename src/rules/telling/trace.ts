@@ -5,7 +5,7 @@ import { related } from './related.ts';
 
 /** The place that made a state, as a second place: "4 of 8 taken out here". */
 export function traced(trace: Trace | undefined, size: number): Related[] {
-  return trace === undefined ? [] : [related(trace.place, traceLabel(trace, size, false))];
+  return trace === undefined ? [] : [relatedTo(trace, size, false), ...traced(trace.inside, size)];
 }
 
 /** The whole story of an item. Where pieces come back at one place only, and not all of them, "only" says so. */
@@ -13,8 +13,14 @@ export function storyOf(story: readonly Trace[], size: number): Related[] {
   const isOnly = (trace: Trace): boolean =>
     story.filter((other) => isBack(other) && isTightening(other) === isTightening(trace)).length ===
     1;
-  return story.map((trace) => related(trace.place, traceLabel(trace, size, isOnly(trace))));
+  return story.flatMap((trace) => [
+    relatedTo(trace, size, isOnly(trace)),
+    ...traced(trace.inside, size),
+  ]);
 }
+
+const relatedTo = (trace: Trace, size: number, isOnly: boolean): Related =>
+  related(trace.place, traceLabel(trace, size, isOnly));
 
 /** A place where a thing is declared. */
 export function declared(place: Place, what: string): Related {

@@ -12,13 +12,14 @@ export function* unknownReferences(
   what: readonly Unknown['what'][],
   say: (fact: Unknown) => string,
   otherwise: (fact: Unknown) => string,
+  isTold: (fact: Unknown) => boolean = () => true,
 ): Generator<Draft> {
   for (const fact of examined.facts('unknown-reference')) {
-    if (!what.includes(fact.what)) continue;
+    if (!what.includes(fact.what) || !isTold(fact)) continue;
     yield {
       place: fact.place,
       procedure: fact.procedure,
-      item: fact.what === 'position' || fact.what === 'instance' ? fact.owner : undefined,
+      item: ['position', 'instance', 'limit'].includes(fact.what) ? fact.owner : undefined,
       message: say(fact),
       data: factsOf(fact, ['kind', 'procedure', 'known']),
       help: fact.near === undefined ? otherwise(fact) : `Perhaps ${code(fact.near)} is meant.`,

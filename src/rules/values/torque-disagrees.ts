@@ -1,8 +1,10 @@
 import type { Place } from '../../../schemas/finding.ts';
-import type { Fastener, Torque } from '../../catalogue/index.ts';
+import type { Connection, Fastener, Torque } from '../../catalogue/index.ts';
+import type { LinkedProcedure } from '../../link/index.ts';
 import { kindOf, parseQuantity, type Quantity } from '../../quantity/index.ts';
-import { type TorqueAction, torqueActions } from '../reading/torque-actions.ts';
+import { saidTorques, type TorqueAction } from '../reading/torque-actions.ts';
 import { agrees } from '../reading/torque-figures.ts';
+import { namedTorques } from '../reading/torques-named.ts';
 import type { Draft, Rule } from '../rule.ts';
 import { related } from '../telling/related.ts';
 import { the, thing } from '../wording/thing.ts';
@@ -14,29 +16,26 @@ export const rule: Rule = {
   *check(examined): Generator<Draft> {
     for (const [procedure, one] of examined.linked.procedures) {
       const told = new Set<number>();
-      for (const action of torqueActions(one)) {
-        for (const { place, fastener, torque } of disagreeing(action)) {
-          if (told.has(place.start.offset)) continue;
-          told.add(place.start.offset);
-          const written = examined.text(place.file).slice(place.start.offset, place.end.offset);
-          const known = torque.written.join(', ');
-          yield {
-            place,
-            procedure,
-            item: fastener.id,
-            message: `${written} stands here, but the catalogue gives ${the(thing(fastener.id, fastener))} ${known}`,
-            data: { written, catalogue: [...torque.written], byDefault: torque.byDefault },
-            related: [
-              related(
-                torque.place,
-                torque.byDefault
-                  ? 'the default torque of the manual'
-                  : 'the torque of the catalogue',
-              ),
-            ],
-            help: 'Take the figure out, since the sheet prints that of the catalogue, or correct the one that is wrong.',
-          };
-        }
+      const found = [...saidTorques(one).flatMap(disagreeing), ...namedWrongly(one)];
+      for (const { place, fastener, torque } of found) {
+        if (told.has(place.start.offset)) continue;
+        told.add(place.start.offset);
+        const written = examined.text(place.file).slice(place.start.offset, place.end.offset);
+        const known = torque.written.join(', ');
+        yield {
+          place,
+          procedure,
+          item: fastener.id,
+          message: `${written} stands here, but the catalogue gives ${the(thing(fastener.id, fastener))} ${known}`,
+          data: { written, catalogue: [...torque.written], byDefault: torque.byDefault },
+          related: [
+            related(
+              torque.place,
+              torque.byDefault ? 'the default torque of the manual' : 'the torque of the catalogue',
+            ),
+          ],
+          help: 'Take the figure out, since the sheet prints that of the catalogue, or correct the one that is wrong.',
+        };
       }
     }
   },
@@ -44,7 +43,7 @@ export const rule: Rule = {
 
 interface Disagreement {
   readonly place: Place;
-  readonly fastener: Fastener;
+  readonly fastener: Fastener | Connection;
   readonly torque: Torque;
 }
 
@@ -64,6 +63,15 @@ function disagreeing({ action, fastener, figures, beside }: TorqueAction): Disag
     )
     .map(({ place }) => ({ place, fastener, torque }));
   return [...attribute, ...words];
+}
+
+function namedWrongly(one: LinkedProcedure): Disagreement[] {
+  return [...namedTorques(one)].flatMap(({ figure, place, items }) => {
+    const [item] = items;
+    if (item === undefined || items.some(({ torque }) => agrees(figure.quantity, torque)))
+      return [];
+    return [{ place, fastener: item, torque: item.torque }];
+  });
 }
 
 const isTorque = (quantity: Quantity | undefined): quantity is Quantity =>

@@ -1,8 +1,10 @@
 import { describeProblem, kindOf, parseQuantity } from '../../quantity/index.ts';
+import { nearest } from '../../source/index.ts';
 import { writtenValues } from '../reading/written-values.ts';
 import type { Draft, Rule } from '../rule.ts';
 import { factsOf, jsonOf } from '../telling/json.ts';
-import { sentence } from '../wording/lists.ts';
+import { code, sentence } from '../wording/lists.ts';
+import { twoParts } from '../wording/two-parts.ts';
 
 export const rule: Rule = {
   id: 'unit-kind',
@@ -26,9 +28,13 @@ export const rule: Rule = {
     for (const { place, problem } of examined.facts('units-wrong')) {
       if (problem.code === 'policy-unit-unknown' || problem.code === 'policy-unit-spelling')
         continue;
+      const near =
+        problem.code === 'kind-unknown' ? nearest(problem.kind, problem.expected) : undefined;
+      const told = twoParts(describeProblem(problem));
       yield {
         place,
-        message: describeProblem(problem).replace(/\.$/, ''),
+        ...told,
+        ...(near !== undefined && { help: `Perhaps ${code(near)} is meant.` }),
         data: { problem: jsonOf(problem) },
       };
     }

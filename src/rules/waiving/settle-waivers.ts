@@ -15,6 +15,8 @@ export interface Settled {
 
 interface Standing {
   readonly procedure: string;
+  /** The file of the machine that the procedure is about. */
+  readonly machineFile: string;
   readonly waiver: Waiver;
 }
 
@@ -32,14 +34,13 @@ export function settleWaivers(
   const facts = all.flatMap((one) => faultsOf(one, findings, waivable, today));
   const faulty = new Set(facts.map(({ waiver }) => waiver));
   const holding = all
-    .map(({ waiver }) => waiver)
-    .filter((waiver) => !faulty.has(waiver))
-    .toSorted((a, b) => width(a) - width(b));
+    .filter(({ waiver }) => !faulty.has(waiver))
+    .toSorted((a, b) => width(a.waiver) - width(b.waiver));
 
   const waived = new Map<Waiver, Finding[]>();
   const standing: Finding[] = [];
   for (const finding of findings) {
-    const waiver = holding.find((one) => fits(one, finding));
+    const waiver = holding.find((one) => fits(one, finding))?.waiver;
     if (waiver === undefined) standing.push(finding);
     else waived.set(waiver, [...(waived.get(waiver) ?? []), finding]);
   }
@@ -57,19 +58,24 @@ export function settleWaivers(
 
 function waiversIn({ procedures }: LinkedManual): Standing[] {
   return [...procedures]
-    .flatMap(([id, { procedure }]) =>
-      procedure.waivers.map((waiver) => ({ procedure: id, waiver })),
+    .flatMap(([id, { procedure, catalogue }]) =>
+      procedure.waivers.map((waiver) => ({
+        procedure: id,
+        machineFile: catalogue.file,
+        waiver,
+      })),
     )
     .toSorted((a, b) => comparePlaces(a.waiver.place, b.waiver.place));
 }
 
 /** Why a waiver does not hold. */
 function faultsOf(
-  { procedure, waiver }: Standing,
+  standing: Standing,
   findings: readonly Finding[],
   waivable: readonly string[],
   today: string | undefined,
 ): { waiver: Waiver; fact: WaiverFact }[] {
+  const { procedure, waiver } = standing;
   const { place, reason, until, rule } = waiver;
   const about = { procedure, rule: rule.id };
   const faults: WaiverFact[] = [];
@@ -78,17 +84,19 @@ function faultsOf(
   }
   if (reason === '') faults.push({ ...about, kind: 'waiver-without-reason', place });
   if (until !== undefined && today !== undefined && until.text < today) {
-    const comeBack = findings.filter((finding) => fits(waiver, finding)).length;
+    const comeBack = findings.filter((finding) => fits(standing, finding)).length;
     const dates = { until: until.text, today };
     faults.push({ ...about, kind: 'waiver-expired', place: until.place, ...dates, comeBack });
   }
   return faults.map((fact) => ({ waiver, fact }));
 }
 
-function fits({ rule, item, scope }: Waiver, finding: Finding): boolean {
+function fits({ waiver: { rule, item, scope }, machineFile }: Standing, finding: Finding): boolean {
+  if (finding.rule !== rule.id) return false;
+  if (item !== undefined && finding.item !== item.id) return false;
+  // A waiver that names an entry reaches what is found at it in the catalogue of the machine.
+  if (item !== undefined && finding.file === machineFile && machineFile !== scope.file) return true;
   return (
-    finding.rule === rule.id &&
-    (item === undefined || finding.item === item.id) &&
     finding.file === scope.file &&
     finding.start.offset >= scope.start.offset &&
     finding.end.offset <= scope.end.offset

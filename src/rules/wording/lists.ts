@@ -21,6 +21,12 @@ export function choices(ids: readonly string[]): string {
   return ids.length > most ? `${shown.join(', ')} or ${ids.length - most} more` : oneOf(shown);
 }
 
+/** What there is, shortened where there is much: "`a`, `b` and `c`". */
+export function listed(ids: readonly string[]): string {
+  const shown = ids.slice(0, most).map(code);
+  return allOf(ids.length > most ? [...shown, `${ids.length - most} more`] : shown);
+}
+
 /** The first letter large, as at the start of a sentence. Text in backticks stays as it is. */
 export function sentence(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);

@@ -9,6 +9,13 @@ export function spreadWords(spread: Spread): string {
   return allOf(spread.map(([state, count]) => `${count} ${stateWord(state)}`));
 }
 
+/** "out already"; what is not fitted is just that. */
+export function alreadyWords(spread: Spread): string {
+  const words = spreadWords(spread);
+  if (spread.every(([state]) => state === 'away')) return words;
+  return words.includes(' but not ') ? `already ${words}` : `${words} already`;
+}
+
 /** The same of things that are missed: one that is thrown away is out, too. */
 export function missedWords(spread: Spread): string {
   const gone = countIn(spread, ['gone']);

@@ -1,4 +1,4 @@
-import { type Item, nameOf } from '../../catalogue/index.ts';
+import { type Item, nameOf, pluralOf } from '../../catalogue/index.ts';
 import type { Examined } from '../rule.ts';
 import { code } from './lists.ts';
 
@@ -31,15 +31,38 @@ export function the(one: Thing, count: number = one.size): string {
 
 /** "the anvil is", "both hinge pins are", "all 8 anvil bolts are", "4 of 8 anvil bolts are" */
 export function someAre(one: Thing, count: number): string {
-  if (one.size <= 1) return `${the(one, 1)} is`;
+  if (one.size <= 1) return theyAre(one);
   if (count < one.size)
     return `${count} of ${counted(one, one.size)} ${count === 1 ? 'is' : 'are'}`;
-  return `all ${counted(one, one.size)} are`;
+  return one.size === 2 && one.item !== undefined
+    ? `both ${pluralOf(one.item)} are`
+    : `all ${counted(one, one.size)} are`;
 }
 
-/** "the anvil is", "the 8 anvil bolts are" */
+/** "the anvil is", "the 8 anvil bolts are", "the brake pads are" */
 export function theyAre(one: Thing): string {
-  return `${the(one)} ${one.size === 1 ? 'is' : 'are'}`;
+  return `${the(one)} ${are(one)}`;
 }
 
-export const them = (count: number): string => (count === 1 ? 'it' : 'them');
+/** Whether a number of its pieces takes "are": more than one, or one that bears a plural name ("brake pads"). */
+export function isMany({ item }: Thing, count: number): boolean {
+  return count !== 1 || (item !== undefined && hasPluralName(item));
+}
+
+export const are = (one: Thing, count: number = one.size): string =>
+  isMany(one, count) ? 'are' : 'is';
+
+export const them = (one: Thing, count: number = one.size): string =>
+  isMany(one, count) ? 'them' : 'it';
+
+/** "it is", "they are" */
+export const itIs = (one: Thing, count: number = one.size): string =>
+  isMany(one, count) ? 'they are' : 'it is';
+
+/** The entry's own plural is its name, or the noun ends as plurals do and not as "gas", "lens" or "chassis". */
+function hasPluralName(item: Item): boolean {
+  if (item.kind === 'hazard') return false;
+  if ('plural' in item && item.plural !== undefined) return item.plural === item.name;
+  const noun = item.name.replace(/\s*(?:[,(]|\s(?:of|with|for|to|from|in|on|at)\s).*$/s, '');
+  return /[^saiu]s$/i.test(noun) && !/(?:lens|series)$/i.test(noun);
+}

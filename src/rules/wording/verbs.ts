@@ -10,6 +10,12 @@ interface VerbWords {
 const out = (order: string, done: string): VerbWords => ({ order, done, back: false });
 const back = (order: string, done: string): VerbWords => ({ order, done, back: true });
 
+/** The command to do a verb to a thing, which stands inside "take out": "take it out", "remove it". */
+export function orderTo(verb: Verb, thing: string): string {
+  const [word = '', ...rest] = verbWords[verb].order.split(' ');
+  return [word, thing, ...rest].join(' ');
+}
+
 export const verbWords: Readonly<Record<Verb, VerbWords>> = {
   remove: out('take out', 'taken out'),
   install: back('put in', 'put in'),

@@ -27,6 +27,11 @@ const set: readonly Verb[] = ['set'];
 /** Where things go when they are put in: "onto the shaft", "under the anvil". */
 const inPlace = 'in|on|into|onto|back|home|around|under|over|through|between|to its';
 
+/** With nothing after it: "switch the mains on", not "turn the pump on its side". */
+const last = '(?:\\s+again)?(?=\\W*$)';
+const swungOut: readonly Verb[] = ['set', 'set-aside', ...out];
+const swungBack: readonly Verb[] = ['set', 'return', ...back];
+
 /** Of two that could be meant, the first that fits counts. */
 export const workVerbs: readonly WorkVerb[] = [
   {
@@ -58,6 +63,28 @@ export const workVerbs: readonly WorkVerb[] = [
     verbs: back,
     needs: 'item',
   },
+  {
+    words: '(?:press|tap|knock|drive|clip|snap) in(?! the (?:middle|cent))',
+    verbs: back,
+    needs: 'item',
+  },
+  { words: '(?:clip|snap) on', verbs: back, needs: 'item' },
+  {
+    words: '(?:knock|tap|clip|snap)',
+    tail: '(?:back )?in|home|back on|into',
+    verbs: back,
+    needs: 'item',
+  },
+  { words: 'clip', tail: 'on|onto|to', verbs: back, needs: 'item' },
+  { words: '(?:knock|tap|drift|punch|push) out', verbs: out, needs: 'item' },
+  { words: '(?:knock|tap|drift|punch|push)', tail: 'out|off', verbs: out, needs: 'item' },
+  { words: 'swing (?:out|open)', verbs: swungOut, needs: 'item' },
+  { words: 'swing', tail: `(?:out|open)${last}`, verbs: swungOut, needs: 'item' },
+  { words: 'swing (?:in|shut)', verbs: swungBack, needs: 'item' },
+  { words: 'swing', tail: `(?:(?:back )?in|shut|closed)${last}`, verbs: swungBack, needs: 'item' },
+  { words: 'hang up', verbs: back, needs: 'item' },
+  { words: 'hang', tail: `(?:back )?up${last}`, verbs: back, needs: 'item' },
+  { words: 'unclip', verbs: [...out, 'loosen'], needs: 'item' },
   { words: '(?:set|lay|move) aside', verbs: ['set-aside'], needs: 'object' },
   { words: '(?:set|lay)', particle: 'aside', verbs: ['set-aside'], needs: 'object' },
   { words: 'back off', verbs: ['loosen'], needs: 'object' },
@@ -79,6 +106,7 @@ export const workVerbs: readonly WorkVerb[] = [
   { words: 'uncap', verbs: ['uncap'], needs: 'object' },
   { words: 'cap', verbs: ['cap'], needs: 'object' },
   { words: 'drain', verbs: ['drain'], needs: 'object' },
+  { words: 'empty', verbs: ['drain'], needs: 'item' },
   { words: 'let', tail: 'run|drain|flow', verbs: ['drain'], needs: 'item' },
   { words: '(?:fill|pour) in', verbs: ['fill'], needs: 'item' },
   { words: '(?:fill|re-?fill|top up)', verbs: ['fill'], needs: 'object' },
@@ -89,11 +117,17 @@ export const workVerbs: readonly WorkVerb[] = [
   { words: 'discard', verbs: scrap, needs: 'object' },
   { words: 'release', verbs: ['set', 'loosen'], needs: 'item' },
   {
-    words:
-      '(?:open|close|shut|engage|disengage|apply|lock|unlock|start|stop|switch (?:on|off)|turn (?:on|off))',
+    words: '(?:open|close|shut|engage|disengage|apply|start|stop)',
     verbs: set,
     needs: 'item',
   },
+  { words: '(?:switch|turn) on', verbs: [...set, 'restore'], needs: 'item' },
+  { words: '(?:switch|turn) off', verbs: [...set, 'isolate'], needs: 'item' },
+  { words: '(?:switch|turn)', tail: `on${last}`, verbs: [...set, 'restore'], needs: 'item' },
+  { words: '(?:switch|turn)', tail: `off${last}`, verbs: [...set, 'isolate'], needs: 'item' },
+  { words: 'lock (?:out|off)', verbs: ['isolate'], needs: 'item' },
+  { words: 'lock', verbs: [...set, 'isolate'], needs: 'item' },
+  { words: 'unlock', verbs: [...set, 'restore'], needs: 'item' },
   {
     words: '(?:set|turn|move|push|pull|put|bring|swing|switch|raise|lower)',
     verbs: [...set, 'isolate', 'restore'],

@@ -1,7 +1,7 @@
 import type { Draft, Rule } from '../rule.ts';
 import { related } from '../telling/related.ts';
-import { code } from '../wording/lists.ts';
-import { counted, thingOf } from '../wording/thing.ts';
+import { code, sentence } from '../wording/lists.ts';
+import { isMany, type Thing, them, theyAre, thingOf } from '../wording/thing.ts';
 
 export const rule: Rule = {
   id: 'reverse-asks',
@@ -15,11 +15,16 @@ export const rule: Rule = {
         place: fact.place,
         procedure: fact.procedure,
         item: fact.item,
-        message: `The ${counted(thing, thing.size)} ${thing.size === 1 ? 'is' : 'are'} ${what} in ${code(fact.section)}, and no step can undo that`,
+        message: `${sentence(theyAre(thing))} ${what} in ${code(fact.section)}, and ${code('::reverse')} cannot know ${asked(fact.verb, thing)}`,
         data: { section: fact.section, verb: fact.verb },
         related: [related(fact.done, `${what} here`)],
-        help: `Write your own step inside ${code(':::reverse')} with ${code(`::step{at=${fact.item}}`)}, or say ${code(`except=${fact.item}`)}.`,
+        help: `Say that in a step of your own inside ${code(':::reverse')}, with ${code(`::step{at=${fact.item}}`)} in it; or write ${code(`except=${fact.item}`)}, and ${code('::reverse')} leaves ${them(thing)} to you.`,
       };
     }
   },
 };
+
+function asked(verb: string, thing: Thing): string {
+  if (verb !== 'discard') return 'what the reading asks for on the way back';
+  return isMany(thing, thing.size) ? 'which new ones go in' : 'which new one goes in';
+}

@@ -1,6 +1,7 @@
 import type { Fix } from '../../../schemas/finding.ts';
-import type { LinkedManual, LinkedProcedure } from '../../link/index.ts';
+import { allActions, type LinkedManual, type LinkedProcedure } from '../../link/index.ts';
 import { itemFinder } from '../reading/item-names.ts';
+import { onceFor } from '../reading/once-for.ts';
 import type { RunningText } from '../reading/running-text.ts';
 import { sentencesOf } from '../reading/sentences.ts';
 import { stepTexts } from '../reading/step-texts.ts';
@@ -55,8 +56,22 @@ function untrackedOf(one: LinkedProcedure, manual: LinkedManual): FoundIn[] {
     .flatMap(foundIn)
     .filter(({ text, found }) => isSurely(text, found, otherCases) && !isPromised(found))
     .map((one) => ({ ...one, isAside: true }));
-  return [...stepTexts(one).flatMap(foundIn), ...outside, ...aside];
+  const isSaidOver = ({ found }: FoundIn): boolean =>
+    found.verb === 'isolate' &&
+    /^lock/i.test(found.words) &&
+    isolatedIn(one).has(found.item?.id ?? '');
+  return [...stepTexts(one).flatMap(foundIn), ...outside, ...aside].filter(
+    (found) => !isSaidOver(found),
+  );
 }
+
+/** To lock what a step has isolated is a part of that. */
+const isolatedIn = onceFor(
+  ({ procedure }: LinkedProcedure): ReadonlySet<string> =>
+    new Set(
+      [...allActions(procedure)].flatMap(({ verb, item }) => (verb === 'isolate' ? [item.id] : [])),
+    ),
+);
 
 /** Words not marked as work command it where a sentence begins with the verb, names an entry, and means now. */
 function isSurely(text: RunningText, { start, item }: Untracked, otherwise: RegExp): boolean {

@@ -1,0 +1,26 @@
+import type { Draft, Rule } from '../rule.ts';
+import { ledgerDraft } from '../telling/ledger-draft.ts';
+import { openingOf, shuttingOf } from '../telling/opening.ts';
+import { declared } from '../telling/trace.ts';
+import { the, theyAre, thingOf } from '../wording/thing.ts';
+
+export const rule: Rule = {
+  id: 'fill-shut',
+  family: 'order',
+  level: 'warning',
+  *check(examined): Generator<Draft> {
+    for (const fact of examined.facts('fill-shut')) {
+      const thing = thingOf(examined, fact.procedure, fact.item);
+      const points = fact.points.map((id) => thingOf(examined, fact.procedure, id));
+      const [first] = points;
+      yield ledgerDraft(examined, fact, {
+        message: `${the(thing)} cannot be filled: ${points.length === 1 ? `${points.map(theyAre).join('')} shut` : `neither ${points.map((point) => the(point)).join(' nor ')} is open`}`,
+        help:
+          first === undefined
+            ? undefined
+            : `Write ${openingOf(first)} before this, and ${shuttingOf(first)} after it.`,
+        related: [declared(fact.byPlace, 'the filler')],
+      });
+    }
+  },
+};
