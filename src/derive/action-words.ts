@@ -1,7 +1,7 @@
 import type { Verb } from '../../schemas/directives.ts';
 import type { Item } from '../catalogue/index.ts';
-import type { LinkedProcedure } from '../link/index.ts';
-import type { UnitPolicy } from '../quantity/index.ts';
+import { expectedReading, type LinkedProcedure } from '../link/index.ts';
+import { printByPolicy, type UnitPolicy } from '../quantity/index.ts';
 import type { Action } from '../syntax/index.ts';
 import { stageTexts, writtenText } from './amounts.ts';
 import { idWords } from './id-words.ts';
@@ -91,7 +91,7 @@ function slotText(slot: string, { action, item, noun, one, policy }: Told): stri
     case 'amount':
       return action.amount === undefined ? '' : `${writtenText(action.amount.text, policy)} of `;
     case 'value':
-      return action.value === undefined ? '' : `: ${writtenText(action.value.text, policy)}`;
+      return readingText(action, item, policy);
     case 'torque':
       return torqueText(item, policy);
     case 'tightness':
@@ -116,4 +116,11 @@ function torqueText(item: Item, policy: UnitPolicy): string {
   return stages.length === 1
     ? ` to ${stages[0]}`
     : ` in ${stages.length} stages: ${stages.join(', then ')}`;
+}
+
+/** What a reading must give: ": 1.0 to 1.5 mm". */
+function readingText(action: Action, item: Item, policy: UnitPolicy): string {
+  const expected = expectedReading(action, item);
+  if (expected !== undefined) return `: ${printByPolicy(expected, policy)}`;
+  return action.value === undefined ? '' : `: ${writtenText(action.value.text, policy)}`;
 }

@@ -17,14 +17,17 @@ export function writtenText(written: string, policy: UnitPolicy): string {
 }
 
 /** One text a stage of a torque: "95 N·m (70 lbf·ft)", "back off 1/4 turn". */
-export function stageTexts(torque: Torque, policy: UnitPolicy): readonly string[] {
+export function stageTexts(torque: Pick<Torque, 'spec'>, policy: UnitPolicy): readonly string[] {
   return stagePieces(torque, policy).map(({ first, second }) =>
     second === undefined ? first : `${first} (${second})`,
   );
 }
 
 /** The stages of a torque, first unit and second unit apart. */
-export function stagePieces(torque: Torque, policy: UnitPolicy): readonly QuantityPieces[] {
+export function stagePieces(
+  torque: Pick<Torque, 'spec'>,
+  policy: UnitPolicy,
+): readonly QuantityPieces[] {
   return torque.spec.stages.map((stage) => pieces(stage, policy));
 }
 

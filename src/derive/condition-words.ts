@@ -11,16 +11,18 @@ export function conditionWords(condition: Condition, variants: Variants): string
   switch (condition.kind) {
     case 'test': {
       const values = condition.values.map((value) => value.text).join(' or ');
-      return `${nameIn(variants, condition.attribute.text)} ${condition.negated ? '≠' : '='} ${values}`;
+      return `${attributeName(variants, condition.attribute.text)} ${condition.negated ? '≠' : '='} ${values}`;
     }
     case 'bare':
-      return nameIn(variants, condition.attribute.text);
+      return attributeName(variants, condition.attribute.text);
     case 'found':
       return `“${condition.label}”`;
     case 'never':
       return 'no machine';
     case 'not':
-      return `not ${part(condition.of)}`;
+      return condition.of.kind === 'bare'
+        ? `${words(condition.of)} = no`
+        : `not ${part(condition.of)}`;
     case 'all':
       return condition.of.map(part).join(' and ');
     case 'any':
@@ -36,19 +38,26 @@ export function onlyWords(condition: Condition, variants: Variants): string {
   const parts = condition.kind === 'all' ? condition.of : [condition];
   const found = parts.flatMap((part) => (part.kind === 'found' ? [part.label] : []));
   const others = parts.filter((part) => part.kind !== 'found');
-  const machines = others.map((part) =>
-    part.kind === 'any' && others.length > 1
-      ? `(${conditionWords(part, variants)})`
-      : conditionWords(part, variants),
-  );
+  const machines = joinedWords(others, variants);
   const told = [
-    ...(machines.length === 0 ? [] : [`for ${machines.join(' and ')}`]),
+    ...(machines === '' ? [] : [`for ${machines}`]),
     ...(found.length === 0 ? [] : [`if ${found.join(' and if ')}`]),
   ];
   return `Only ${told.join(', and only ')}`;
 }
 
-function nameIn(variants: Variants, id: string): string {
+/** Conditions that all hold: "feed = hydraulic and (winch or crane)"; empty where there are none. */
+export function joinedWords(parts: readonly Condition[], variants: Variants): string {
+  const words = parts.map((part) =>
+    part.kind === 'any' && parts.length > 1
+      ? `(${conditionWords(part, variants)})`
+      : conditionWords(part, variants),
+  );
+  return words.join(' and ');
+}
+
+/** What a manual calls one thing in which its machines differ. */
+export function attributeName(variants: Variants, id: string): string {
   const variant = Object.hasOwn(variants, id) ? variants[id] : undefined;
   return (Array.isArray(variant) ? undefined : variant?.name) ?? id;
 }

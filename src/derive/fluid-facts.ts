@@ -1,4 +1,4 @@
-import type { Circuit } from '../catalogue/index.ts';
+import type { Circuit, Consumable } from '../catalogue/index.ts';
 import type { LinkedProcedure } from '../link/index.ts';
 import type { Action, Block, FluidBlock, When } from '../syntax/index.ts';
 
@@ -8,6 +8,8 @@ export interface FluidFact {
   readonly verb: 'drain' | 'fill' | undefined;
   /** As the action says it, when not the whole. */
   readonly amount: string | undefined;
+  /** Parts of the mix that the action names as what is poured in, by the name of the consumable: then it is not the mix. */
+  readonly poured: readonly Consumable[];
   /** True where the block form asks for all that is known of the fluid. */
   readonly isShown: boolean;
   readonly when: Pick<When, 'condition'> | undefined;
@@ -25,10 +27,14 @@ export function fluidFacts(
     const circuit = one.item(action.item);
     if (circuit?.kind !== 'circuit' || (action.verb !== 'drain' && action.verb !== 'fill'))
       continue;
-    const { verb, when } = action;
+    const { verb } = action;
+    const key = `${verb} ${circuit.id}`;
+    // Where several actions do it, the box stands for all of them.
+    const when = facts.has(key) ? undefined : action.when;
     const isShown = shown.some(({ item }) => item.id === circuit.id);
     const amount = action.amount?.text;
-    facts.set(`${verb} ${circuit.id}`, { circuit, verb, amount, isShown, when });
+    const poured = verb === 'fill' ? partsPoured(circuit, action, one) : [];
+    facts.set(key, { circuit, verb, amount, poured, isShown, when });
   }
   for (const block of shown) {
     const circuit = one.item(block.item);
@@ -42,5 +48,14 @@ export function fluidFacts(
 /** What a fluid block shows where no action of the step speaks of the circuit, and so none says for which variants it is there. */
 export function shownFluid(circuit: Circuit, block: FluidBlock): FluidFact {
   const when = block.when ?? (circuit.when && { condition: circuit.when });
-  return { circuit, verb: undefined, amount: undefined, isShown: true, when };
+  return { circuit, verb: undefined, amount: undefined, poured: [], isShown: true, when };
+}
+
+/** Parts of a mix that an action pours in by themselves. */
+export function partsPoured(circuit: Circuit, action: Action, one: LinkedProcedure): Consumable[] {
+  const parts = circuit.mix.map(({ name }) => name.toLowerCase());
+  return action.with.flatMap((ref) => {
+    const item = one.item(ref);
+    return item?.kind === 'consumable' && parts.includes(item.name.toLowerCase()) ? [item] : [];
+  });
 }

@@ -1,24 +1,31 @@
-import { blocksIn, type LinkedManual, type LinkedProcedure } from '../link/index.ts';
+import type { VariantSet } from '../applicability/index.ts';
+import { blocksIn, type LinkedManual, type LinkedProcedure, sectionsFrom } from '../link/index.ts';
 import type { Action, Block, Perform, Section, Step } from '../syntax/index.ts';
+import { machinesMeant } from './machines-meant.ts';
 
-/** How one fact of a job is added up from what its text says. */
+/**
+ * How one fact of a job is added up from what its text says. `under` is the machines for which the text
+ * holds: those of its procedure, narrowed by every condition around it.
+ */
 export interface Gathering<T> {
   /** All parts, one after the other; of no parts, nothing. */
   sum(parts: readonly T[]): T;
   /** Only one of the ways is taken. */
   choose(ways: readonly T[]): T;
   /** What the front matter says. */
-  front?(one: LinkedProcedure): T | undefined;
+  front?(one: LinkedProcedure, under: VariantSet): T | undefined;
   /** What a step says beside its blocks. */
-  step?(step: Step, one: LinkedProcedure): T | undefined;
+  step?(step: Step, one: LinkedProcedure, under: VariantSet): T | undefined;
   /** What a block says without the blocks in it. */
-  block?(block: Block, one: LinkedProcedure): T | undefined;
+  block?(block: Block, one: LinkedProcedure, under: VariantSet): T | undefined;
+  /** What a performed job comes to where it is performed, at a step or beside them; unchanged when absent. */
+  performed?(value: T, at: Step | Perform, under: VariantSet, perform: Perform): T;
 }
 
 /**
  * Adds up over procedures, the procedures that they perform included, each as often as it is performed.
- * Every procedure is read once, so the cost grows with the manual. A procedure that performs itself,
- * directly or by way of others, is cut where it comes round.
+ * Every procedure is read once, so the cost grows with the manual. A procedure, or a
+ * section, that performs itself, directly or by way of others, is cut where it comes round.
  */
 export function gatherer<T>(
   manual: LinkedManual,
@@ -32,6 +39,13 @@ export function gatherer<T>(
 export function actionsOf(block: Block): readonly Action[] {
   if (block.type === 'prose') return block.actions;
   return block.type === 'torque' && block.action !== undefined ? [block.action] : [];
+}
+
+/** Where blocks stand: in whose text, for which machines, in which step. */
+interface Standing {
+  readonly one: LinkedProcedure;
+  readonly under: VariantSet;
+  readonly step: Step | undefined;
 }
 
 class Walk<T> {
@@ -48,47 +62,71 @@ class Walk<T> {
   whole(one: LinkedProcedure, sections: readonly Section[], key: string): T {
     const before = this.#done.get(key);
     if (before !== undefined) return before;
-    if (this.#open.has(one.procedure.id)) return this.#gathering.sum([]);
-    this.#open.add(one.procedure.id);
+    if (this.#open.has(key)) return this.#gathering.sum([]);
+    this.#open.add(key);
+    const under = machinesOf(one, this.#manual);
     const parts: T[] = [];
-    put(parts, this.#gathering.front?.(one));
-    for (const section of sections) this.#blocks(section.blocks, one, parts);
+    put(parts, this.#gathering.front?.(one, under));
+    for (const section of sections) {
+      this.#blocks(section.blocks, { one, under, step: undefined }, parts);
+    }
     const value = this.#gathering.sum(parts);
-    this.#open.delete(one.procedure.id);
+    this.#open.delete(key);
     this.#done.set(key, value);
     return value;
   }
 
-  #blocks(blocks: readonly Block[], one: LinkedProcedure, parts: T[]): void {
+  #blocks(blocks: readonly Block[], at: Standing, parts: T[]): void {
     for (const block of blocks) {
-      put(parts, this.#gathering.block?.(block, one));
-      if (block.type === 'perform') put(parts, this.#performed(block));
+      const inside = this.#narrowed(at, 'when' in block ? block.when : undefined);
+      put(parts, this.#gathering.block?.(block, at.one, inside.under));
+      if (block.type === 'perform') put(parts, this.#performed(block, inside));
       else if (block.type === 'branch') {
-        const ways = block.ways.map((way) => this.#together(way.blocks, one));
+        const ways = block.ways.map((way) => this.#together(way.blocks, inside));
         if (block.optional) ways.push(this.#gathering.sum([]));
         parts.push(this.#gathering.choose(ways));
       } else if (block.type === 'steps') {
         for (const step of block.steps) {
-          put(parts, this.#gathering.step?.(step, one));
-          this.#blocks(step.blocks, one, parts);
+          const within = { ...this.#narrowed(inside, step.when), step };
+          put(parts, this.#gathering.step?.(step, at.one, within.under));
+          this.#blocks(step.blocks, within, parts);
         }
-      } else this.#blocks(blocksIn(block), one, parts);
+      } else this.#blocks(blocksIn(block), inside, parts);
     }
   }
 
-  #together(blocks: readonly Block[], one: LinkedProcedure): T {
+  #narrowed(at: Standing, when: Step['when']): Standing {
+    if (when === undefined) return at;
+    const { space } = this.#manual.manual;
+    return { ...at, under: machinesMeant(space, when.condition, at.under) };
+  }
+
+  #together(blocks: readonly Block[], at: Standing): T {
     const parts: T[] = [];
-    this.#blocks(blocks, one, parts);
+    this.#blocks(blocks, at, parts);
     return this.#gathering.sum(parts);
   }
 
-  #performed({ procedure, part }: Perform): T | undefined {
+  #performed(block: Perform, { step, under }: Standing): T | undefined {
+    const value = this.#called(block);
+    if (value === undefined || this.#gathering.performed === undefined) return value;
+    return this.#gathering.performed(value, step ?? block, under, block);
+  }
+
+  #called({ procedure, part }: Perform): T | undefined {
     const target = this.#manual.procedures.get(procedure.id);
     if (target === undefined) return undefined;
     if (part === undefined) return this.whole(target, target.procedure.sections, procedure.id);
     const section = target.section(part);
-    return section && this.whole(target, [section], `${procedure.id}#${part.id}`);
+    return (
+      section && this.whole(target, sectionsFrom(target, section), `${procedure.id}#${part.id}`)
+    );
   }
+}
+
+/** The machines that a procedure is for. */
+export function machinesOf({ procedure }: LinkedProcedure, { manual }: LinkedManual): VariantSet {
+  return machinesMeant(manual.space, procedure.when?.condition, manual.space.all);
 }
 
 function put<T>(parts: T[], part: T | undefined): void {

@@ -1,7 +1,9 @@
 import { type Signal, signalSchema } from '../../schemas/catalogue.ts';
+import type { Space, VariantSet } from '../applicability/index.ts';
 import type { LinkedProcedure } from '../link/index.ts';
 import type { Block, HazardPanel } from '../syntax/index.ts';
 import type { Gathering } from './gather.ts';
+import { machinesMeant } from './machines-meant.ts';
 
 /** A hazard as a panel says it, whether written out or taken from the catalogue. */
 export interface HazardWords {
@@ -29,23 +31,46 @@ export function hazardWords(panel: HazardPanel, one: LinkedProcedure): HazardWor
   };
 }
 
-/** The hazards of a job, each once where its words are the same. */
-export const hazardsAtAGlance: Gathering<readonly HazardWords[]> = {
-  sum: (parts) => once(parts.flat()),
-  choose: (ways) => once(ways.flat()),
-  block: (block, one) => (block.type === 'hazard' ? [hazardWords(block, one)] : undefined),
-};
-
-/** Most severe first; of one severity, in order of reading. */
-export function bySeverity(hazards: readonly HazardWords[]): readonly HazardWords[] {
-  return signalSchema.options.flatMap((signal) => hazards.filter((one) => one.signal === signal));
+/** A hazard of a job, with the machines on which it is met. */
+export interface MetHazard {
+  readonly words: HazardWords;
+  readonly under: VariantSet;
 }
 
-function once(hazards: readonly HazardWords[]): readonly HazardWords[] {
-  const first = new Map<string, HazardWords>();
-  for (const one of hazards) {
-    const key = JSON.stringify([one.signal, one.hazard.trim(), one.harm.trim()]);
-    if (!first.has(key)) first.set(key, one);
+/** The hazards of a job, each once where its words are the same. */
+export function hazardsAtAGlance(space: Space): Gathering<readonly MetHazard[]> {
+  const join = (parts: readonly (readonly MetHazard[])[]) => once(space, parts.flat());
+  return {
+    sum: join,
+    choose: join,
+    block: (block, one, under) => {
+      if (block.type !== 'hazard') return undefined;
+      const entry = block.of && one.item(block.of);
+      return [{ words: hazardWords(block, one), under: machinesMeant(space, entry?.when, under) }];
+    },
+    performed: (hazards, _at, under) =>
+      hazards.map(({ words, under: own }) => ({ words, under: space.and(own, under) })),
+  };
+}
+
+/** Most severe first; of one severity, in order of reading. */
+export function bySeverity(hazards: readonly MetHazard[]): readonly MetHazard[] {
+  return signalSchema.options.flatMap((signal) =>
+    hazards.filter(({ words }) => words.signal === signal),
+  );
+}
+
+/** The first of those with the same words stands for all; what is met on no machine is left out. */
+function once(space: Space, hazards: readonly MetHazard[]): readonly MetHazard[] {
+  const first = new Map<string, MetHazard>();
+  for (const { words, under } of hazards) {
+    if (under === space.none) continue;
+    const key = JSON.stringify([words.signal, words.hazard.trim(), words.harm.trim()]);
+    const known = first.get(key);
+    first.set(
+      key,
+      known === undefined ? { words, under } : { ...known, under: space.or(known.under, under) },
+    );
   }
   return [...first.values()];
 }

@@ -15,15 +15,18 @@ export interface MixPart {
   readonly volume: string;
 }
 
-/** The parts of a mix, each as a share of the capacity by volume. Shares that do not add up are shown as they are. */
-export function mixVolumes(circuit: Circuit, policy: UnitPolicy): readonly MixPart[] {
+/** The parts of a mix, each as a share by volume of what is poured, the capacity where nothing else is said. Shares that do not add up are shown as they are. */
+export function mixVolumes(
+  circuit: Circuit,
+  policy: UnitPolicy,
+  poured: Quantity | undefined = circuit.capacity,
+): readonly MixPart[] {
   return circuit.mix.map(({ name, share }) => {
     const percent = share.form === 'single' && share.unit === '%' ? share.amount.value : undefined;
-    const { capacity } = circuit;
     const volume =
-      percent === undefined || capacity === undefined || capacity.form === 'torque-angle'
+      percent === undefined || poured === undefined || poured.form === 'torque-angle'
         ? ''
-        : printByPolicy(shareOf(capacity, percent), policy);
+        : printByPolicy(shareOf(poured, percent), policy);
     return { name, share: printByPolicy(share, policy), volume };
   });
 }

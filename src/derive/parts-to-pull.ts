@@ -1,15 +1,14 @@
-import type { Item } from '../catalogue/index.ts';
-import type { LinkedProcedure } from '../link/index.ts';
+import { type Fastener, type Item, isSingleUse, type Part } from '../catalogue/index.ts';
 import type { Action } from '../syntax/index.ts';
 import { countOf } from './count-meant.ts';
-import { actionsOf, type Gathering } from './gather.ts';
 import { instancesMeant, instancesOf } from './instances.ts';
 import { piecesOf } from './item-name.ts';
-import { byName, type Pull } from './pull-lists.ts';
+
+/** What can be used up and come in new, piece by piece. */
+export type Spare = Fastener | Part;
 
 /** Pieces of one item that go to scrap or come in new. */
-interface Tally {
-  readonly one: LinkedProcedure;
+export interface Tally {
   readonly removed: Pieces;
   readonly discarded: Pieces;
   readonly fitted: Pieces;
@@ -21,33 +20,42 @@ interface Pieces {
   readonly rests: number;
 }
 
-type Tallies = ReadonlyMap<Item, Tally>;
+const none: Pieces = { counted: 0, rests: 0 };
+
+export const noTally: Tally = { removed: none, discarded: none, fitted: none };
 
 /**
- * New parts and fasteners that a job uses up: single-use pieces that come out, pieces that are thrown
- * away, and pieces that go in new. A piece that is thrown away and put in new counts once.
+ * What one action uses up: single-use pieces that come out, pieces that are thrown away, or pieces that go
+ * in new; undefined for other actions.
  */
-export const partsToPull: Gathering<Tallies> = {
-  sum: (parts) => merge(parts, (a, b) => a + b),
-  choose: (ways) => merge(ways, Math.max),
-  block: (block, one) => {
-    const actions = actionsOf(block);
-    return actions.length === 0
-      ? undefined
-      : merge(
-          actions.map((a) => tally(a, one)),
-          (a, b) => a + b,
-        );
-  },
-};
+export function tallyOf(action: Action, item: Spare): Tally | undefined {
+  const pieces = piecesMeant(action, item);
+  if (action.verb === 'discard') return { ...noTally, discarded: pieces };
+  if (isScrapped(action, item)) return { ...noTally, removed: pieces };
+  return isFittedNew(action) ? { ...noTally, fitted: pieces } : undefined;
+}
 
-/** The rows in order of name; the washers and locks that go with a fastener follow it. */
-export function partPulls(tallies: Tallies): readonly Pull[] {
-  return [...tallies].sort(byName).flatMap(([item, { one, removed, discarded, fitted }]) => {
-    const pieces = piecesOf(item);
-    const count = Math.max(...[removed, discarded, fitted].map((tally) => total(tally, pieces)));
-    return [{ item, one, named: undefined, count }, ...stackPulls(item, one, count)];
+export function addTallies(a: Tally, b: Tally): Tally {
+  const sum = (x: Pieces, y: Pieces): Pieces => ({
+    counted: x.counted + y.counted,
+    rests: x.rests + y.rests,
   });
+  return {
+    removed: sum(a.removed, b.removed),
+    discarded: sum(a.discarded, b.discarded),
+    fitted: sum(a.fitted, b.fitted),
+  };
+}
+
+/** New pieces that a job needs. A piece that is thrown away and put in new counts once. */
+export function newPieces({ removed, discarded, fitted }: Tally, item: Spare): number {
+  const pieces = piecesOf(item);
+  return Math.max(...[removed, discarded, fitted].map((one) => total(one, pieces)));
+}
+
+/** Equal for equal tallies. */
+export function tallyKey({ removed, discarded, fitted }: Tally): string {
+  return [removed, discarded, fitted].map(({ counted, rests }) => `${counted}+${rests}`).join(' ');
 }
 
 /** True where an action takes the pieces out for good. */
@@ -60,38 +68,6 @@ export function isFittedNew(action: Action): boolean {
   return action.verb === 'replace' || (action.verb === 'install' && action.isNew);
 }
 
-function isSingleUse(item: Item): boolean {
-  return (item.kind === 'fastener' || item.kind === 'part') && item['single-use'];
-}
-
-function stackPulls(item: Item, one: LinkedProcedure, count: number): Pull[] {
-  if (item.kind !== 'fastener') return [];
-  const perPiece = new Map<string, number>();
-  for (const name of item.stack) perPiece.set(name, (perPiece.get(name) ?? 0) + 1);
-  return [...perPiece].map(([named, each]) => ({ item, one, named, count: each * count }));
-}
-
-function tally(action: Action, one: LinkedProcedure): Tallies {
-  const item = one.item(action.item);
-  if (item === undefined || (item.kind !== 'fastener' && item.kind !== 'part')) return new Map();
-  const pieces = piecesMeant(action, item);
-  const scrapped = isScrapped(action, item);
-  if (!scrapped && !isFittedNew(action)) return new Map();
-  return new Map([
-    [
-      item,
-      {
-        one,
-        removed: scrapped && action.verb === 'remove' ? pieces : none,
-        discarded: action.verb === 'discard' ? pieces : none,
-        fitted: scrapped ? none : pieces,
-      },
-    ],
-  ]);
-}
-
-const none: Pieces = { counted: 0, rests: 0 };
-
 /** A count said of an item with instances is meant for each of them. */
 function piecesMeant(action: Action, item: Item): Pieces {
   const isAll = instancesMeant(action, item).length === instancesOf(item).length;
@@ -102,30 +78,4 @@ function piecesMeant(action: Action, item: Item): Pieces {
 /** The first "all that are left" fills up what was counted; every further one is a whole set. */
 function total({ counted, rests }: Pieces, pieces: number): number {
   return rests === 0 ? counted : (rests - 1) * pieces + Math.max(counted, pieces);
-}
-
-type Join = (a: number, b: number) => number;
-
-function merge(parts: readonly Tallies[], join: Join): Tallies {
-  const all = new Map<Item, Tally>();
-  for (const part of parts) {
-    for (const [item, tally] of part) {
-      const before = all.get(item);
-      all.set(item, before === undefined ? tally : joined(before, tally, join));
-    }
-  }
-  return all;
-}
-
-function joined(a: Tally, b: Tally, join: Join): Tally {
-  const pieces = (x: Pieces, y: Pieces): Pieces => ({
-    counted: join(x.counted, y.counted),
-    rests: join(x.rests, y.rests),
-  });
-  return {
-    one: a.one,
-    removed: pieces(a.removed, b.removed),
-    discarded: pieces(a.discarded, b.discarded),
-    fitted: pieces(a.fitted, b.fitted),
-  };
 }

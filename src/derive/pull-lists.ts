@@ -1,72 +1,115 @@
-import type { Item } from '../catalogue/index.ts';
-import type { LinkedProcedure } from '../link/index.ts';
-import { compareText } from '../source/index.ts';
-import type { Action, Ref } from '../syntax/index.ts';
-import { type FoundItems, mergeFound } from './found-items.ts';
-import { actionsOf, type Gathering } from './gather.ts';
-import { itemName, piecesOf } from './item-name.ts';
+import {
+  type ConditionProblem,
+  parseCondition,
+  resolveCondition,
+  type VariantSet,
+} from '../applicability/index.ts';
+import type { LinkedManual, LinkedProcedure } from '../link/index.ts';
+import { compareText, nearest } from '../source/index.ts';
+import { machinesOf } from './gather.ts';
+import { itemName } from './item-name.ts';
+import { type PullKind, type PullLine, pullGroups } from './pull-line.ts';
+import { pullLines } from './pull-lines.ts';
+import { PullReader } from './pull-reader.ts';
 
-/** Something to fetch before work starts, with the procedure that asks for it first. */
-export interface Pull {
-  readonly item: Item;
-  readonly one: LinkedProcedure;
-  /** What is fetched, where it is not the item itself: a washer of its stack. */
-  readonly named: string | undefined;
-  readonly count: number | undefined;
+/** What must be handed out before some procedures start. */
+export interface PullList {
+  /** In the order in which they were asked for, each once; without those that are for other machines. */
+  readonly procedures: readonly LinkedProcedure[];
+  /** The condition as it was asked for; undefined for all machines. */
+  readonly for: string | undefined;
+  /** Group by group (`pullGroups`), then by name; what goes with a fastener or belongs to a mix stays together. */
+  readonly lines: readonly PullLine[];
 }
 
-/** Tools that the front matter, a step or an action names, and aids that are fitted. */
-export const toolsToPull = itemsOf(['tool', 'aid']);
+export type PullProblem =
+  | { readonly code: 'unknown-procedure'; readonly id: string; readonly near?: string }
+  | { readonly code: 'condition-wrong'; readonly problem: ConditionProblem }
+  /** None of the asked machines is one that the procedure is for. */
+  | { readonly code: 'for-other-machines'; readonly procedure: LinkedProcedure };
 
-/** Consumables that the front matter, a step or an action names, or that are applied. */
-export const consumablesToPull = itemsOf(['consumable', 'circuit']);
-
-/** Items in order of name, with the count of those that come in more than one piece. */
-export function pullsOf(found: FoundItems): readonly Pull[] {
-  return [...found].sort(byName).map(([item, one]) => {
-    const pieces = piecesOf(item);
-    return { item, one, named: undefined, count: pieces > 1 ? pieces : undefined };
-  });
+export interface PullListResult {
+  readonly value: PullList;
+  readonly problems: readonly PullProblem[];
 }
 
-function itemsOf(kinds: readonly Item['kind'][]): Gathering<FoundItems> {
-  const isListed = (item: Item): boolean => kinds.includes(item.kind);
-  const keep = (one: LinkedProcedure, items: readonly Item[]): FoundItems =>
-    new Map(items.filter(isListed).map((item) => [item, one]));
-  const find = (one: LinkedProcedure, refs: readonly (Ref | string)[]): FoundItems =>
-    keep(
-      one,
-      refs.flatMap((ref) => one.item(ref) ?? []),
-    );
-  return {
-    sum: mergeFound,
-    choose: mergeFound,
-    front: (one) => find(one, [...one.procedure.front.tools, ...one.procedure.front.consumables]),
-    step: (step, one) => find(one, [...step.tools, ...step.consumables]),
-    block: (block, one) => {
-      const actions = actionsOf(block);
-      return actions.length === 0
-        ? undefined
-        : keep(
-            one,
-            actions.flatMap((action) => fetchedItems(action, one)),
-          );
-    },
-  };
+/**
+ * Lists tools, aids, new parts, consumables and fluids for procedures by id, those that they perform
+ * included. What is used up adds up over all of them; a tool serves all. With a condition (`feed =
+ * hydraulic & winch`), only for the machines that meet it.
+ */
+export function pullList(
+  manual: LinkedManual,
+  ids: readonly string[],
+  condition?: string,
+): PullListResult {
+  return new PullLister(manual).list(ids, condition);
 }
 
-/** What an action needs to be at hand: what it uses, and what it fits, applies or itself checks with. */
-export function fetchedItems(action: Action, one: LinkedProcedure): readonly Item[] {
-  const used = action.with.flatMap((ref) => one.item(ref) ?? []);
-  const item = one.item(action.item);
-  if (item === undefined) return used;
-  const isFetched =
-    item.kind === 'aid'
-      ? action.verb === 'fit'
-      : item.kind === 'tool' || item.kind === 'consumable';
-  return isFetched ? [item, ...used] : used;
+/** Makes many lists of one manual and reads each procedure once. */
+export class PullLister {
+  readonly #manual: LinkedManual;
+  readonly #reader: PullReader;
+
+  constructor(manual: LinkedManual) {
+    this.#manual = manual;
+    this.#reader = new PullReader(manual);
+  }
+
+  list(ids: readonly string[], condition?: string): PullListResult {
+    const problems: PullProblem[] = [];
+    const { space } = this.#manual.manual;
+    const wanted = this.#wanted(condition, problems);
+    let machines = space.none;
+    const procedures = [...new Set(ids)].flatMap((id) => {
+      const one = this.#procedure(id, problems);
+      if (one === undefined || wanted === undefined) return [];
+      const own = space.and(machinesOf(one, this.#manual), wanted);
+      machines = space.or(machines, own);
+      if (own !== space.none) return [one];
+      problems.push({ code: 'for-other-machines', procedure: one });
+      return [];
+    });
+    const asked = procedures.map((one) => [one, this.#reader.of(one)] as const);
+    const lines = pullLines(this.#manual, asked, machines).toSorted(inOrder);
+    return { value: { procedures, for: condition, lines }, problems };
+  }
+
+  #procedure(id: string, problems: PullProblem[]): LinkedProcedure | undefined {
+    const { procedures } = this.#manual;
+    const one = procedures.get(id);
+    if (one !== undefined) return one;
+    const near = nearest(id, procedures.keys());
+    problems.push({ code: 'unknown-procedure', id, ...(near === undefined ? {} : { near }) });
+    return undefined;
+  }
+
+  /** The machines that are asked for; undefined where the condition cannot be used. */
+  #wanted(text: string | undefined, problems: PullProblem[]): VariantSet | undefined {
+    const { space } = this.#manual.manual;
+    if (text === undefined) return space.all;
+    const parsed = parseCondition(text);
+    if (parsed.value === undefined) {
+      problems.push(...parsed.problems.map(wrong));
+      return undefined;
+    }
+    const resolved = resolveCondition(space, parsed.value);
+    const faults = resolved.problems.filter(({ code }) => code !== 'always-true');
+    problems.push(...faults.map(wrong));
+    return faults.length > 0 ? undefined : resolved.value;
+  }
 }
 
-export function byName([a]: readonly [Item, unknown], [b]: readonly [Item, unknown]): number {
-  return compareText(itemName(a), itemName(b)) || compareText(a.id, b.id);
+const wrong = (problem: ConditionProblem): PullProblem => ({ code: 'condition-wrong', problem });
+
+const pullGroup = (kind: PullKind): number =>
+  pullGroups.findIndex(({ kinds }) => kinds.includes(kind));
+
+function inOrder(a: PullLine, b: PullLine): number {
+  return (
+    pullGroup(a.kind) - pullGroup(b.kind) ||
+    compareText(itemName(a.item), itemName(b.item)) ||
+    compareText(a.item.id, b.item.id) ||
+    compareText(a.one.procedure.id, b.one.procedure.id)
+  );
 }

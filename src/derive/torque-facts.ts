@@ -1,7 +1,10 @@
+import type { Pattern } from '../../schemas/catalogue.ts';
 import type { LinkedProcedure } from '../link/index.ts';
 import type { Action, Block, TorqueBlock, When } from '../syntax/index.ts';
 import { instancesMeant, instancesOf, piecesAtEach } from './instances.ts';
 import { isTorqued, type Torqued } from './items-with-figures.ts';
+import { patternMeant } from './pattern-meant.ts';
+import { type WrenchFact, wrenchFact } from './wrench-setting.ts';
 
 export interface TorqueFact {
   readonly item: Torqued;
@@ -13,6 +16,10 @@ export interface TorqueFact {
   readonly isCheck: boolean;
   /** True where the block form asks for a record of each stage. */
   readonly isRecorded: boolean;
+  /** Where all pieces are tightened together, the pattern that gives their order. */
+  readonly pattern: Pattern | undefined;
+  /** Where the wrench does not show the torque at the bolt. */
+  readonly wrench: WrenchFact | undefined;
   readonly when: When | undefined;
 }
 
@@ -31,11 +38,14 @@ export function torqueFacts(
     const before = facts.get(item.id);
     const isRecorded = recorded.has(item.id);
     const when = before ? undefined : action.when;
+    const amount = amountOf(action, item, before);
     facts.set(item.id, {
       item,
-      ...amountOf(action, item, before),
+      ...amount,
       isCheck: false,
       isRecorded,
+      pattern: patternMeant(item, amount.count),
+      wrench: before?.wrench ?? wrenchFact(action, one),
       when,
     });
   }
@@ -46,10 +56,12 @@ export function torqueFacts(
   }
   for (const action of actions) {
     const item = one.item(action.item);
-    if (action.verb !== 'check' || action.value !== undefined) continue;
+    if (action.verb !== 'check' || action.value !== undefined || action.limit !== undefined)
+      continue;
     if (!isTorqued(item) || facts.has(item.id)) continue;
     const { when } = action;
-    facts.set(item.id, { item, ...amountOf(action, item), isCheck: true, isRecorded: false, when });
+    const plain = { isCheck: true, isRecorded: false, pattern: undefined, wrench: undefined };
+    facts.set(item.id, { item, ...amountOf(action, item), ...plain, when });
   }
   return [...facts.values()];
 }
@@ -57,7 +69,8 @@ export function torqueFacts(
 /** What a torque block shows where no action of the step speaks of the item. */
 export function shownTorque(item: Torqued, { when }: TorqueBlock): TorqueFact {
   const amount = { count: piecesAtEach(item), instances: instancesOf(item) };
-  return { item, ...amount, isCheck: false, isRecorded: true, when };
+  const pattern = patternMeant(item, amount.count);
+  return { item, ...amount, isCheck: false, isRecorded: true, pattern, wrench: undefined, when };
 }
 
 /** What an action adds to those before it: further instances, or further pieces at the same ones. */

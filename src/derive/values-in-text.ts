@@ -56,19 +56,18 @@ function otherUnit(quantity: Quantity, policy: UnitPolicy): string | undefined {
   const [first, second]: PolicyEntry = policy[kind];
   if (second === undefined || alikeEverywhere.includes(kind)) return undefined;
   const own = mainUnit(quantity);
-  const pieces = piecesByPolicy(withoutLimit(quantity), policy);
-  if (first === 'as written' || sameFamily(own, first)) return differs(pieces.second, own, second);
-  return sameFamily(own, second) ? pieces.first : undefined;
+  const pieces = piecesByPolicy(quantity, policy);
+  if (first === 'as written' || sameFamily(own, first))
+    return differs(withoutLimit(pieces.second), own, second);
+  return sameFamily(own, second) ? withoutLimit(pieces.first) : undefined;
 }
 
 const differs = (text: string | undefined, own: UnitId, second: UnitId): string | undefined =>
   sameFamily(own, second) ? undefined : text;
 
-/** "at least 3 mm" is said once: the bracket holds the bare value. */
-function withoutLimit(quantity: Quantity): Quantity {
-  if (quantity.form !== 'limit') return quantity;
-  return { form: 'single', unit: quantity.unit, amount: quantity.amount };
-}
+/** "at least 3 mm" is said once: the bracket holds the bare value, rounded as a limit must be. */
+const withoutLimit = (text: string | undefined): string | undefined =>
+  text?.replace(/^(?:max|min)\u00a0/, '');
 
 /** True where the second of two neighbours says the first once more: `20 g (0.7 oz)`, `20 N·m / 15 lbf·ft`. */
 function doubles(

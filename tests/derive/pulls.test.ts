@@ -22,7 +22,9 @@ parts:
     }),
     'p',
   );
-  return sheet.parts.map(({ item, count }) => `${count} ${item.text}`);
+  return sheet.parts.map(({ item, count, when }) =>
+    [count, item.text, when].filter(Boolean).join(' '),
+  );
 }
 
 describe('what to fetch', () => {
@@ -88,10 +90,10 @@ describe('what to fetch', () => {
     expect(partsFor(':remove{item=pad each=left}.')).toEqual(['1 pad']);
   });
 
-  test('takes the larger of two ways through the work', () => {
+  test('has each of two ways through the work with its own count', () => {
     const branch =
       ':::either[it is worn]\n   :replace{item=screw qty=3}.\n   :::\n   :::or[it is bent]\n   :replace{item=screw qty=1}.\n   :::';
-    expect(partsFor(branch)).toEqual(['3 screws']);
+    expect(partsFor(branch)).toEqual(['3 screws if it is worn', '1 screw if it is bent']);
   });
 });
 

@@ -1,6 +1,5 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { gatherer, stepNumbers, timeText, workTime } from '../../src/derive/index.ts';
+import { stepNumbers, workTimes } from '../../src/derive/index.ts';
 import { bookOf, linkedManual, procedureIn, sheetIn } from '../render/linked-manual.ts';
 import { pumpManual } from '../render/pump-manual.ts';
 
@@ -67,7 +66,7 @@ describe('numbers of steps', () => {
     const numbers = stepNumbers(procedure);
     expect(numbers.total()).toBe(9);
     expect(procedure.sections.map((section) => [section.id, numbers.total(section)])).toEqual([
-      ['start', 0],
+      ['start', 9],
       ['removal', 4],
       ['reassembly', 5],
     ]);
@@ -77,16 +76,36 @@ describe('numbers of steps', () => {
   });
 });
 
+test('steps of a section count those of the sections below it', () => {
+  const text = '## A\n\n1. A.\n\n### B\n\n1. B.\n2. C.\n\n## D\n\n1. D.\n';
+  const manual = linkedManual({
+    'manual.yaml': 'title: Sections\n',
+    'p.md': `---\nprocedure: p\ntitle: P\n---\n\n${text}`,
+  });
+  const { procedure } = procedureIn(manual, 'p');
+  const numbers = stepNumbers(procedure);
+  expect(procedure.sections.map(({ id }) => id)).toEqual(['a', 'b', 'd']);
+  expect(procedure.sections.map((section) => numbers.total(section))).toEqual([3, 2, 1]);
+});
+
 describe('procedures that perform each other', () => {
   const performing = (id: string, others: readonly string[]) =>
     `---\nprocedure: ${id}\ntitle: ${id}\n---\n\n1. Work.\n   ::step{time="1 min"}\n${others.map((other) => `1. ::perform{procedure=${other}}`).join('\n')}\n`;
   const minutes = (files: Record<string, string>, id: string) => {
     const manual = linkedManual({ 'manual.yaml': 'title: Cycles\n', ...files });
-    return gatherer(manual, workTime)(procedureIn(manual, id)).minutes;
+    const [time] = workTimes(manual)(procedureIn(manual, id));
+    return time?.duration.work;
   };
 
   test('are cut where they come round', () => {
     const files = { 'a.md': performing('a', ['b']), 'b.md': performing('b', ['a', 'b']) };
+    expect(minutes(files, 'a')).toBe(2);
+  });
+
+  test('may perform one of their own sections again', () => {
+    const step = '1. Work.\n   ::step{time="1 min"}\n';
+    const text = `## Left\n\n${step}\n## Right\n\n1. ::perform{procedure=a part=left}\n`;
+    const files = { 'a.md': `---\nprocedure: a\ntitle: A\n---\n\n${text}` };
     expect(minutes(files, 'a')).toBe(2);
   });
 
@@ -109,44 +128,4 @@ describe('procedures that perform each other', () => {
     );
     expect(minutes(files, 'p0')).toBe(2 ** 40 - 1);
   });
-});
-
-test('time is said in hours and minutes that add up, rounded up', () => {
-  const whole = (minutes: number) => timeText({ minutes, isWhole: true });
-  expect(whole(0)).toBeUndefined();
-  expect(timeText({ minutes: 0, isWhole: false })).toBeUndefined();
-  expect(whole(59.5)).toBe('1\u00a0h');
-  expect(timeText({ minutes: 89, isWhole: false })).toBe('at least 1\u00a0h 29\u00a0min');
-  fc.assert(
-    fc.property(fc.integer({ min: 1, max: 100_000 }), (minutes) => {
-      const [, h = '0'] = /(\d+)\u00a0h/.exec(whole(minutes) ?? '') ?? [];
-      const [, min = '0'] = /(\d+)\u00a0min/.exec(whole(minutes) ?? '') ?? [];
-      expect(Number(h) * 60 + Number(min)).toBe(minutes);
-      expect(Number(min)).toBeLessThan(60);
-    }),
-  );
-});
-
-describe('the time of a job', () => {
-  const time = (text: string) => {
-    const other = '---\nprocedure: other\ntitle: Other\n---\n\n1. Work.\n   ::step{time="4 min"}\n';
-    const head = '---\nprocedure: job\ntitle: Job\n---\n\n';
-    const files = { 'manual.yaml': 'title: Times\n', 'other.md': other, 'job.md': head + text };
-    const manual = linkedManual(files);
-    return gatherer(manual, workTime)(procedureIn(manual, 'job'));
-  };
-
-  test.each([
-    [
-      'every step has one',
-      '1. A.\n   ::step{time="2 min"}\n2. B.\n   ::step{time="3 min"}\n',
-      5,
-      true,
-    ],
-    ['a step has none', '1. A.\n   ::step{time="2 min"}\n2. B.\n', 2, false],
-    ['a step performs a timed job', '1. ::perform{procedure=other}\n', 4, true],
-    ['the steps inside a step have them', '1. A.\n   1. B.\n      ::step{time="2 min"}\n', 2, true],
-    ['the step around them has one', '1. A.\n   ::step{time="2 min"}\n   1. B.\n', 2, true],
-    ['a way that may be taken has none', '1. :::if[it leaks]\n   1. A.\n   :::\n', 0, false],
-  ])('%s', (_, text, minutes, isWhole) => expect(time(text)).toEqual({ minutes, isWhole }));
 });

@@ -41,6 +41,16 @@ describe('values in running text', () => {
     'Nothing to see',
   ])('%s: no second unit', (text) => expect(printed(text)).toBe(text));
 
+  // 5 bar = 72.52 psi (1 psi = 6.894 757 kPa, NIST SP 811, App. B.8): a maximum is rounded down, a minimum up.
+  test('the second unit of a limit is rounded the safe way', () => {
+    const pressures = unitPolicy({ pressure: ['bar', 'psi'] }).value;
+    const shown = (text: string) => valuesInText(text, pressures).replaceAll('\u00a0', ' ');
+    expect(shown('Let in max 5 bar.')).toBe('Let in max 5 bar (72 psi).');
+    expect(shown('no more than 5 bar')).toBe('no more than 5 bar (72 psi)');
+    expect(shown('at least 5 bar')).toBe('at least 5 bar (73 psi)');
+    expect(shown('at 5 bar')).toBe('at 5 bar (73 psi)');
+  });
+
   test('no line breaks between a number and its unit, second unit or not', () => {
     expect(valuesInText('Wait 10 min at\n2 mm.', policy)).toBe(
       'Wait 10\u00a0min at\n2\u00a0mm (0.08\u00a0in).',
