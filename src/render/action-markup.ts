@@ -11,6 +11,8 @@ import {
 } from '../derive/index.ts';
 import type { Action } from '../syntax/index.ts';
 import { itemAddress, type SheetContext } from './sheet-context.ts';
+import { calloutMark } from './shown-figures.ts';
+import { saidUnless, shownWhen } from './shown-when.ts';
 
 /** The words in which an action is said: the writer's, or where there are none those of the catalogue. */
 export function actionMarkup(
@@ -24,7 +26,8 @@ export function actionMarkup(
     label.length > 0
       ? [...linkName(label, item, context), ...places(action, item)]
       : madeWords(action, item, isSentence, context);
-  return h('span.action', { dataVerb: action.verb, dataItem: action.item.id }, [
+  const when = shownWhen(context.presence.when(action.when));
+  return h('span.action', { dataVerb: action.verb, dataItem: action.item.id, ...when }, [
     ...only(action, isFirst, context),
     ...inner,
   ]);
@@ -33,7 +36,8 @@ export function actionMarkup(
 function only({ when }: Action, isFirst: boolean, context: SheetContext): ElementContent[] {
   if (when === undefined) return [];
   const words = onlyWords(when.condition, context.manual.manual.settings.variants);
-  return [h('span.only', `${isFirst ? words : small(words)}: `)];
+  const unless = saidUnless(context.presence.when(when));
+  return [h('span.only', unless, `${isFirst ? words : small(words)}: `)];
 }
 
 /** The instances of the item, where the writer's words do not name them. */
@@ -57,7 +61,7 @@ function madeWords(
   if (item === undefined) return [text(`${action.verb} ${action.item.id}`)];
   const { before, name, after } = actionWords(action, item, context.one, context.policy);
   const lead = isFirst ? before : small(before);
-  return [text(lead), itemMarkup(item, name, context), text(after)];
+  return [text(lead), ...numbered(item, name, context), text(after)];
 }
 
 /** A link to the item's entry where the writer's words name it and hold nothing but text. */
@@ -67,13 +71,14 @@ function linkName(
   context: SheetContext,
 ): ElementContent[] {
   const [only, ...others] = label;
-  if (item === undefined || only?.type !== 'text' || others.length > 0) return label;
+  const unnamed = [...label, ...mark(item, context)];
+  if (item === undefined || only?.type !== 'text' || others.length > 0) return unnamed;
   const found = nameIn(only.value, item);
-  if (found === undefined) return label;
+  if (found === undefined) return unnamed;
   const { value } = only;
   return [
     text(value.slice(0, found.start)),
-    itemMarkup(item, value.slice(found.start, found.end), context),
+    ...numbered(item, value.slice(found.start, found.end), context),
     text(value.slice(found.end)),
   ];
 }
@@ -90,6 +95,15 @@ function nameIn(words: string, item: Item): { start: number; end: number } | und
     if (start >= 0 && isWhole) return { start, end };
   }
   return undefined;
+}
+
+/** The item's name and, where a figure of the sheet shows it, its number there. */
+function numbered(item: Item, name: string, context: SheetContext): ElementContent[] {
+  return [itemMarkup(item, name, context), ...mark(item, context)];
+}
+
+function mark(item: Item | undefined, { figures }: SheetContext): ElementContent[] {
+  return calloutMark(item, figures).flatMap((link) => [text('\u00a0'), link]);
 }
 
 /** An item's name, as a link where it has an entry on a machine's page. */

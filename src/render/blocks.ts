@@ -4,22 +4,24 @@ import { isTorqued, shownFluid, shownTorque } from '../derive/index.ts';
 import type {
   Block,
   Branch,
-  FigureBlock,
   FluidBlock,
   HazardPanel,
   Repeat,
   TorqueBlock,
 } from '../syntax/index.ts';
+import { figureMarkup } from './figure.ts';
 import { fluidBox } from './fluid-box.ts';
 import { hazardPanel } from './hazard-panel.ts';
-import { pictureAddress } from './link-address.ts';
+import { jobInPlace } from './job-in-place.ts';
 import { wayBoxes } from './margin.ts';
 import { neededSteps } from './needed-steps.ts';
 import { onlyFor } from './only-for.ts';
+import { wideOrders } from './order-in-box.ts';
 import { prose } from './prose.ts';
 import { referenceBlock } from './reference-block.ts';
 import { reverseBlock } from './reverse-block.ts';
 import type { SheetContext } from './sheet-context.ts';
+import { shownWhen } from './shown-when.ts';
 import { jobList, stepList } from './step-list.ts';
 import { torqueBox } from './torque-box.ts';
 
@@ -50,8 +52,10 @@ function blockMarkup(
   switch (block.type) {
     case 'prose':
       return prose([block.node], context);
-    case 'perform':
-      return [referenceBlock(block, context)];
+    case 'perform': {
+      const job = jobInPlace(block, context);
+      return job === undefined ? [referenceBlock(block, context)] : [job.head, job.work];
+    }
     case 'reverse':
       return [reverseBlock(block, context)];
     case 'torque':
@@ -62,10 +66,10 @@ function blockMarkup(
         h('div.needed', [...neededSteps(block.steps, context), ...context.blocks(block.blocks)]),
       ];
     case 'figure':
-      return [figure(block, context)];
+      return [figureMarkup(block, context)];
     case 'guarded':
       return [
-        h('div.guarded', [
+        h('div.guarded', shownWhen(context.presence.when(block.when)), [
           ...onlyFor(block.when, context),
           ...context.blocks(block.blocks),
           ...(context.inSteps.has(block) ? wayBoxes(block.blocks, context) : []),
@@ -83,7 +87,9 @@ function boxInPlace(block: TorqueBlock | FluidBlock, context: SheetContext): Ele
   if (context.inSteps.has(block)) return [];
   const item = context.one.item(block.item);
   if (block.type === 'torque') {
-    return isTorqued(item) ? [torqueBox(shownTorque(item, block), context)] : [];
+    if (!isTorqued(item)) return [];
+    const fact = shownTorque(item, block);
+    return [torqueBox(fact, context), ...wideOrders({ torques: [fact] }, context)];
   }
   return item?.kind === 'circuit' ? [fluidBox(shownFluid(item, block), context)] : [];
 }
@@ -111,14 +117,4 @@ function branch(block: Branch, context: SheetContext): Element {
     ]);
   });
   return h('div.branch', ways);
-}
-
-function figure(block: FigureBlock, context: SheetContext): Element {
-  const src = pictureAddress(block.src.text, context);
-  const alt = block.alt ?? '';
-  const caption = context.blocks(block.blocks);
-  return h('figure', [
-    src === undefined ? h('p', alt) : h('img', { src, alt, loading: 'lazy' }),
-    ...(caption.length === 0 ? [] : [h('figcaption', caption)]),
-  ]);
 }

@@ -1,13 +1,18 @@
+import { machineCondition } from '../applicability/index.ts';
 import type { Circuit, Item } from '../catalogue/index.ts';
 import {
   allItems,
   conditionWords,
+  freezingWords,
+  idWords,
   instancesOf,
   isTorqued,
   itemName,
+  mixCorrections,
   mixVolumes,
   type Owned,
   type Owner,
+  patternMeant,
   piecesAtEach,
   piecesOf,
   stageTexts,
@@ -30,22 +35,26 @@ export interface FigureTables {
 
 /** Rows of the torque chart and the table of fluids, with their values in the manual's units. */
 export function figureTables(
-  { settings, policy }: LinkedManual['manual'],
+  { settings, space, policy, machines }: LinkedManual['manual'],
   usesOf: (item: Torqued | Circuit) => readonly Use[],
 ): FigureTables {
   const usedIn = (item: Torqued | Circuit) => usesOf(item).map(({ one }) => procedureLink(one));
-  const only = ({ when }: Item) => when && conditionWords(when, settings.variants);
+  const only = ({ when }: Item) => ({
+    when: when && conditionWords(when, settings.variants),
+    condition: machineCondition(when, space),
+  });
   return {
     torqueRow: (item, owner) => ({
       anchor: rowAnchor(item, owner),
       item: itemLink(item, owner, itemName(item, piecesOf(item))),
       count: piecesAtEach(item),
       instances: instancesOf(item),
-      when: only(item),
+      ...only(item),
       thread: item.kind === 'fastener' ? item.thread : undefined,
       strength: item.kind === 'fastener' ? strengthOf(item) : undefined,
       threads: item.torque.threads && threadWords[item.torque.threads],
       stages: stageTexts(item.torque, policy),
+      order: patternMeant(item, piecesAtEach(item)) && itemLink(item, owner, 'tightening order'),
       byDefault: item.torque.byDefault,
       usedIn: usedIn(item),
     }),
@@ -53,9 +62,15 @@ export function figureTables(
       anchor: rowAnchor(item, owner),
       item: itemLink(item, owner),
       fluid: item.fluid,
-      when: only(item),
+      ...only(item),
       capacity: item.capacity === undefined ? '' : printByPolicy(item.capacity, policy),
       mix: mixVolumes(item, policy),
+      freezing: freezingWords(item, policy),
+      corrections: mixCorrections(item, policy),
+      neverWith: item['never-with'].map((id) => {
+        const other = machines.get(owner.id)?.items.get(id);
+        return other === undefined ? idWords(id) : itemName(other);
+      }),
       bleed: item.bleed && valuesInText(item.bleed, policy),
       dispose: item.dispose && valuesInText(item.dispose, policy),
       usedIn: usedIn(item),

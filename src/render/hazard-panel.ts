@@ -5,6 +5,7 @@ import { type HazardWords, hazardWords, valuesInText } from '../derive/index.ts'
 import type { HazardPanel } from '../syntax/index.ts';
 import { onlyFor } from './only-for.ts';
 import type { SheetContext } from './sheet-context.ts';
+import { shownWhen } from './shown-when.ts';
 
 /**
  * A safety message in three parts: what can hurt, what it does, how to avoid it (ANSI Z535.6). The alert
@@ -15,7 +16,9 @@ export function hazardPanel(panel: HazardPanel, context: SheetContext): Element 
   const id = context.freshId('hazard');
   const sentence = (name: string, text: string): Element[] =>
     text === '' ? [] : [h('p', { className: [name] }, ended(valuesInText(text, context.policy)))];
-  return h('aside', { className: ['hazard', words.signal], role: 'note', ariaLabelledBy: [id] }, [
+  const when = shownWhen(context.presence.hazard(panel));
+  const named = { className: ['hazard', words.signal], role: 'note', ariaLabelledBy: [id] };
+  return h('aside', { ...named, ...when }, [
     h('p.signal', { id }, [...triangle(words.signal), words.signal.toUpperCase()]),
     h('div.message', [
       ...onlyFor(panel.when, context),

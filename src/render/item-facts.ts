@@ -5,15 +5,18 @@ import {
   idWords,
   instancesOf,
   itemName,
+  patternMeant,
   piecesAtEach,
   stageTexts,
   strengthOf,
   valuesInText,
 } from '../derive/index.ts';
-import { printByPolicy } from '../quantity/index.ts';
+import { tighteningOrder } from '../joint/index.ts';
+import { printAsWritten, printByPolicy } from '../quantity/index.ts';
 import type { MachineEntry, PageLink } from './book.ts';
 import type { ManualContext } from './sheet-context.ts';
-import { fluidsHref, itemHref, rowAnchor, torqueChartHref } from './site-links.ts';
+import { fluidsHref, hazardsHref, itemHref, rowAnchor, torqueChartHref } from './site-links.ts';
+import { countedWords, numbersInOrder, patternWords } from './tightening-words.ts';
 import { threadWords } from './torque-box.ts';
 
 type Fact = MachineEntry['facts'][number];
@@ -43,6 +46,11 @@ export function itemFacts(item: Item, machine: Catalogue, context: ManualContext
       say('Tightness', item.tightness && idWords(item.tightness));
       say('Goes with', item.stack.join(', '));
       say('Use', item['single-use'] ? 'once only' : undefined);
+      say(
+        'Undone at a time',
+        item['most-undone'] === undefined ? undefined : `at most ${item['most-undone']}`,
+      );
+      say('Check again', item['check-again'] && boundValues(item['check-again']));
       point('Holds', item.holds);
       point('Behind', item.behind);
       break;
@@ -72,6 +80,7 @@ export function itemFacts(item: Item, machine: Catalogue, context: ManualContext
           : 'relieve before opening',
       );
       say('Old fluid', item.dispose && valuesInText(item.dispose, policy));
+      say('When shut again', item['leak-check'] ? 'check for leaks' : undefined);
       break;
     }
     case 'energy':
@@ -84,17 +93,24 @@ export function itemFacts(item: Item, machine: Catalogue, context: ManualContext
       break;
     case 'aid':
       point('Keeps out', item.blocks);
+      say('Use', item.lifts ? 'carries heavy parts' : undefined);
       break;
     case 'tool':
       say('Size', item.size && boundValues(item.size));
+      say('Length', item.length && printByPolicy(item.length, policy));
+      say('Extension', item.extension && printByPolicy(item.extension, policy));
+      say('Use', item.lifts ? 'carries heavy parts' : undefined);
       break;
     case 'consumable':
       say('Specification', item.specification && boundValues(item.specification));
       break;
     case 'hazard':
-      say('Signal word', item.signal.toUpperCase());
-      say('Harm', valuesInText(item.harm, policy));
-      say('To avoid it', valuesInText(item.avoid, policy));
+      say('Signal word', item.signal.toUpperCase(), [
+        { href: `${hazardsHref}#${rowAnchor(item, owner)}`, text: 'hazards' },
+      ]);
+      say('What it does', valuesInText(item.harm, policy));
+      say('What to do', valuesInText(item.avoid, policy));
+      point('First see to', [...new Set(item.first.map((one) => one.item))]);
       break;
   }
   if ((item.kind === 'fastener' || item.kind === 'connection') && item.torque !== undefined) {
@@ -103,6 +119,31 @@ export function itemFacts(item: Item, machine: Catalogue, context: ManualContext
     const threads = torque.threads === undefined ? '' : `, ${threadWords[torque.threads]}`;
     const link = { href: `${torqueChartHref}#${rowAnchor(item, owner)}`, text: 'torque chart' };
     say('Torque', stages + threads, [link]);
+  }
+  if (item.kind === 'fastener' || item.kind === 'part') {
+    say('Facing', item.facing && boundValues(item.facing));
+    point('Renewed with it', item['renew-with']);
+  }
+  if (item.kind !== 'hazard') {
+    for (const { name, quantity } of item.limits)
+      say(
+        name === undefined ? 'Limit' : `Limit, ${idWords(name)}`,
+        printByPolicy(quantity, policy),
+      );
+  }
+  if ('containers' in item) {
+    for (const { of, sizes } of item.containers)
+      say(
+        of === undefined ? 'Sold in' : `Sold in, ${idWords(of)}`,
+        sizes.map(printAsWritten).join(', '),
+      );
+  }
+  if ('coat' in item) point('Coat before it goes in', item.coat);
+  const pattern = patternMeant(item, atEach);
+  if (pattern !== undefined) {
+    const order = numbersInOrder(tighteningOrder(pattern));
+    say('Pattern', patternWords(pattern));
+    say('Tightening order', `${order}, ${countedWords(pattern)}`);
   }
   if (item.kind !== 'hazard') {
     point('Part of', item.in === undefined ? [] : [item.in]);

@@ -1,21 +1,18 @@
 import type { Report } from '../../schemas/report.ts';
-import {
-  documentNumber,
-  performsOf,
-  type StepNumbers,
-  stepNumbers,
-  systemsOf,
-  whereUsed,
-} from '../derive/index.ts';
-import type { LinkedManual, LinkedProcedure } from '../link/index.ts';
+import { performsOf, systemsOf, whereUsed } from '../derive/index.ts';
+import type { LinkedManual } from '../link/index.ts';
 import { compareText } from '../source/index.ts';
 import type { Book } from './book.ts';
 import { allFigureRows, figureTables } from './figure-rows.ts';
 import { figuresOf } from './figures.ts';
+import { hazardPages } from './hazard-rows.ts';
+import { machineChoice } from './machine-choice.ts';
 import { machinePage } from './machine-page.ts';
+import { manualContext } from './manual-context.ts';
+import { ruleLines } from './rule-lines.ts';
 import { sheetMaker } from './sheet.ts';
-import type { ManualContext } from './sheet-context.ts';
 import { standingText } from './standing-text.ts';
+import { stockOf } from './stock-rows.ts';
 
 /** Everything that the site shows, made from a linked manual. Same input, same bytes. */
 export function makeBook(
@@ -25,17 +22,20 @@ export function makeBook(
 ): Book {
   const { settings, policy, machines } = manual.manual;
   const systems = systemsOf(manual);
-  const context = manualContext(manual);
+  const context = manualContext(manual, '../../');
   const usesOf = whereUsed(manual);
   const tables = figureTables(manual.manual, usesOf);
   const names = new Map(
     systems.flatMap(({ name, procedures }) => procedures.map((one) => [one, name])),
   );
+  const hazards = hazardPages(context);
   const sheet = sheetMaker({
     context,
     tables,
+    hazardRows: hazards.anchorOf,
     performs: performsOf(manual),
     systemOf: (one) => names.get(one) ?? '',
+    isDraft: draft,
   });
   return {
     title: settings.title,
@@ -45,10 +45,7 @@ export function makeBook(
     publisher: settings.publisher,
     address: settings.address,
     draft,
-    safetyHtml:
-      settings.safety === undefined
-        ? ''
-        : standingText(settings.safety, manual.manual.placeOf('safety'), policy),
+    safetyHtml: standingText(settings.safety, manual.manual.placeOf('safety'), policy),
     systems: systems.map(({ name, procedures }) => ({
       name,
       sheets: procedures.map((one) => one.procedure.id),
@@ -58,24 +55,11 @@ export function makeBook(
       .sort((a, b) => compareText(a.id, b.id))
       .map((machine) => machinePage(machine, usesOf, context)),
     ...allFigureRows(manual, tables),
+    hazards: hazards.rows,
+    stock: stockOf(usesOf, context),
+    rules: ruleLines,
+    machinesDiffer: machineChoice(manual.manual),
     figures: figuresOf(manual),
     report,
-  };
-}
-
-function manualContext(manual: LinkedManual): ManualContext {
-  const numbers = new Map<LinkedProcedure, StepNumbers>();
-  const byFile = new Map([...manual.procedures.values()].map((one) => [one.procedure.file, one]));
-  return {
-    manual,
-    policy: manual.manual.policy,
-    base: '../../',
-    numbersOf: (one) => {
-      const known = numbers.get(one) ?? stepNumbers(one.procedure);
-      numbers.set(one, known);
-      return known;
-    },
-    documentNumber: (one) => documentNumber(manual, one),
-    procedureInFile: (path) => byFile.get(path),
   };
 }

@@ -18,10 +18,11 @@ import type {
 } from 'mdast';
 import type { ContainerDirective, LeafDirective, TextDirective } from 'mdast-util-directive';
 import { defaultHandlers, type Handlers, type State, toHast } from 'mdast-util-to-hast';
-import { valuesInText } from '../derive/index.ts';
+import { type Sentence, sentencesOf, valuesInText } from '../derive/index.ts';
 import { actionMarkup } from './action-markup.ts';
 import { linkAddress, pictureAddress } from './link-address.ts';
 import type { SheetContext } from './sheet-context.ts';
+import { shownWhen } from './shown-when.ts';
 
 /**
  * Markdown as the content of a sheet. Raw HTML comes out as its text, links and pictures only with
@@ -41,6 +42,16 @@ export function prose(
   );
 }
 
+/** One element where the whole sentence goes for some machines. */
+function sentenceMarkup(
+  state: State,
+  node: Paragraph,
+  { nodes, when }: Sentence,
+): ElementContent[] {
+  const inner = state.all({ ...node, children: [...nodes] });
+  return when === undefined ? inner : [h('span.sentence', shownWhen(when), inner)];
+}
+
 type Content = ElementContent[] | ElementContent | undefined;
 
 function handlersFor(context: SheetContext): Handlers {
@@ -57,7 +68,13 @@ function handlersFor(context: SheetContext): Handlers {
     paragraph: (state: State, node: Paragraph) => {
       const [only, ...others] = node.children;
       if (only?.type !== 'image' || others.length > 0) {
-        return defaultHandlers.paragraph(state, node);
+        const sentences = sentencesOf(node.children, (directive) =>
+          context.presence.when(context.actions.get(directive)?.when),
+        );
+        return h(
+          'p',
+          sentences.flatMap((sentence) => sentenceMarkup(state, node, sentence)),
+        );
       }
       return h(
         'figure',

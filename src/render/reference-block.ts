@@ -1,10 +1,12 @@
 import type { Element, ElementContent } from 'hast';
 import { h } from 'hastscript';
-import { itemName, stateWords } from '../derive/index.ts';
+import { idWords, itemName, Presence, stateWords } from '../derive/index.ts';
+import { sectionsFrom } from '../link/index.ts';
 import type { Perform } from '../syntax/index.ts';
+import { jobWords } from './job-words.ts';
 import { onlyFor } from './only-for.ts';
 import type { SheetContext } from './sheet-context.ts';
-import { phaseAnchor, procedureHref } from './site-links.ts';
+import { saidCount, shownWhen } from './shown-when.ts';
 
 /** A job of another sheet: its name and number, how long it is, that the work goes on here after it, and what it leaves changed. */
 export function referenceBlock(block: Perform, context: SheetContext): Element {
@@ -14,19 +16,18 @@ export function referenceBlock(block: Perform, context: SheetContext): Element {
   }
   const { front } = target.procedure;
   const section = block.part && target.section(block.part);
-  const anchor = section === undefined ? '' : `#${phaseAnchor(section.id)}`;
-  const href = `${context.base}${procedureHref(target.procedure.id)}${anchor}`;
   const total = context.numbersOf(target).total(section);
-  const words: (Element | string)[] = [
-    ...(section === undefined ? [] : [`“${section.title ?? section.id}” of `]),
-    h('a', { href }, front.title),
-  ];
-  return h('div.reference', [
+  const sections =
+    section === undefined ? target.procedure.sections : sectionsFrom(target, section);
+  const ranks = new Presence(context.manual.manual.space, target).firstRank(sections);
+  return h('div.reference', shownWhen(context.presence.when(block.when)), [
     ...onlyFor(block.when, context),
     h('p', [
       'Do ',
-      ...words,
-      ` (${context.documentNumber(target)}), ${total}\u00a0${total === 1 ? 'step' : 'steps'}, then come back here.`,
+      ...jobWords(block, target, context),
+      ', ',
+      h('span', saidCount(ranks), `${total}\u00a0${total === 1 ? 'step' : 'steps'}`),
+      `, ${block.each === undefined ? '' : `for ${idWords(block.each.id)}, `}then come back here.`,
     ]),
     ...(section === undefined ? leftChanged(target, front.leaves) : []),
   ]);

@@ -1,47 +1,66 @@
 import type { States } from '../../schemas/front-matter.ts';
-import { pluralName } from '../catalogue/index.ts';
+import { machineCondition, type VariantSet } from '../applicability/index.ts';
 import {
   boundValues,
   bySeverity,
   conditionWords,
-  consumablesToPull,
+  crew,
   gatherer,
+  type HazardWords,
   handledCircuits,
+  hazardKey,
   hazardsAtAGlance,
   isContract,
-  itemName,
   machineOf,
+  machinesOf,
+  machineWords,
   ownerOf,
   type Performs,
-  type Pull,
-  partPulls,
-  partsToPull,
-  people,
-  pullsOf,
+  type PullKind,
+  PullLister,
+  setCondition,
   stateWords,
-  strengthOf,
-  timeText,
-  toolsToPull,
   torquedItems,
   valuesInText,
-  workTime,
+  wasteOf,
+  workTimes,
 } from '../derive/index.ts';
 import type { LinkedManual, LinkedProcedure } from '../link/index.ts';
-import { printByPolicy } from '../quantity/index.ts';
-import type { HazardLine, PullRow, Sheet, StateLine } from './book.ts';
+import { addressCode, pageAddress } from './address-code.ts';
+import type { HazardLine, Sheet, StateLine } from './book.ts';
 import type { FigureTables } from './figure-rows.ts';
 import { avoidance } from './hazard-panel.ts';
+import { howTo, howToText } from './how-to.ts';
+import { orderPicture } from './order-picture.ts';
+import { crewLines, spanText, timeLines } from './people-and-time.ts';
+import { procedureData, procedureJson } from './procedure-data.ts';
+import { pullFiles } from './pull-files.ts';
+import { pullRow } from './pull-row.ts';
 import { sheetBody, sheetContext } from './sheet-body.ts';
 import type { ManualContext, SheetContext } from './sheet-context.ts';
-import { itemLink, machineHref, procedureHref, procedureLink } from './site-links.ts';
+import { sheetsAtHand } from './sheets-at-hand.ts';
+import { stepCount } from './shown-when.ts';
+import {
+  hazardsHref,
+  itemLink,
+  machineHref,
+  procedureDataHref,
+  procedureHref,
+  procedureLink,
+  stepAnchor,
+} from './site-links.ts';
 import { toHtml } from './to-html.ts';
+import { unended } from './unended.ts';
 
 /** What the sheets of a manual are made from beside their own text. */
 export interface SheetSources {
   readonly context: ManualContext;
   readonly tables: FigureTables;
   readonly performs: Performs;
+  /** Ids of the rows of the page of hazards, by `hazardKey`. */
+  readonly hazardRows: ReadonlyMap<string, string>;
   readonly systemOf: (one: LinkedProcedure) => string;
+  readonly isDraft: boolean;
 }
 
 /** Makes the sheets of one manual; each procedure is gathered once, however often it is performed. */
@@ -49,14 +68,11 @@ export function sheetMaker(sources: SheetSources): (one: LinkedProcedure) => She
   const { context, tables, performs } = sources;
   const { manual } = context;
   const gathered = {
-    hazards: gatherer(manual, hazardsAtAGlance),
-    tools: gatherer(manual, toolsToPull),
-    consumables: gatherer(manual, consumablesToPull),
-    parts: gatherer(manual, partsToPull),
-    torques: gatherer(manual, torquedItems),
-    circuits: gatherer(manual, handledCircuits),
-    people: gatherer(manual, people),
-    time: gatherer(manual, workTime),
+    hazards: gatherer(manual, hazardsAtAGlance(manual.manual.space)),
+    torques: gatherer(manual, torquedItems(manual.manual.space)),
+    circuits: gatherer(manual, handledCircuits(manual.manual.space)),
+    crew: gatherer(manual, crew(manual.manual.space)),
+    times: workTimes(manual),
   };
   const contexts = new Map<LinkedProcedure, SheetContext>();
   const glance = (one: LinkedProcedure): SheetContext => {
@@ -64,18 +80,7 @@ export function sheetMaker(sources: SheetSources): (one: LinkedProcedure) => She
     contexts.set(one, known);
     return known;
   };
-  const pullRow =
-    (variants: string | undefined) =>
-    (pull: Pull): PullRow => {
-      const { when } = pull.item;
-      const words = when && conditionWords(when, manual.manual.settings.variants);
-      return {
-        item: itemLink(pull.item, ownerOf(manual, pull.one, pull.item), nameOf(pull)),
-        count: pull.count,
-        detail: detailOf(pull, context),
-        when: words === variants ? undefined : words,
-      };
-    };
+  const pulls = new PullLister(manual);
   return (one) => {
     const { procedure } = one;
     const { front } = procedure;
@@ -83,40 +88,95 @@ export function sheetMaker(sources: SheetSources): (one: LinkedProcedure) => She
     const machine = machineOf(manual, one);
     const variants =
       procedure.when && conditionWords(procedure.when.condition, manual.manual.settings.variants);
-    const row = pullRow(variants);
+    const list = pulls.list([procedure.id]).value;
+    const pulled = (...kinds: readonly PullKind[]) =>
+      list.lines.filter(({ kind }) => kinds.includes(kind)).map((line) => pullRow(line, context));
+    const scope = machinesOf(one, manual);
+    const { space } = manual.manual;
+    const whenOf = (under: VariantSet) => ({
+      when: machineWords(under, scope, manual.manual),
+      condition: setCondition(under, scope, space),
+    });
+    const { people, crewed } = gathered.crew(one);
+    const times = gathered.times(one);
+    const rowOf = (words: HazardWords) => {
+      const anchor = sources.hazardRows.get(hazardKey(words));
+      return anchor === undefined ? undefined : `${hazardsHref}#${anchor}`;
+    };
+    const stepLink = (text: string) => ({
+      href: `${procedureHref(procedure.id)}#${stepAnchor(text)}`,
+      text,
+    });
+    const system = sources.systemOf(one);
+    const data = procedureData(sheetContext(one, context, 'data-'), {
+      people,
+      times,
+      performs,
+      system,
+      isDraft: sources.isDraft,
+    });
     return {
       id: procedure.id,
       href: procedureHref(procedure.id),
       title: front.title,
-      system: sources.systemOf(one),
+      system,
       documentNumber: context.documentNumber(one),
       revision: front.revision,
       machine: machine && { href: machineHref(machine.id), text: machine.name },
       variants,
+      condition: sheet.presence.when(procedure.when),
       summary: front.summary && valuesInText(front.summary, context.policy),
       interval: front.interval && boundValues(front.interval),
-      people: gathered.people(one),
-      time: timeText(gathered.time(one)),
+      people,
+      crew: crewLines(crewed, scope, manual.manual, sheet.numbers, stepLink),
+      time: spanText(times),
+      times: timeLines(times, scope, manual.manual),
       steps: sheet.numbers.total(),
+      stepCount: stepCount(sheet.presence.firstRank(procedure.sections)),
+      codeHtml: codeOf(manual, procedure.id),
+      orderHtml: toHtml(orderPicture(one)),
       bodyHtml: toHtml(sheetBody(sheet)),
-      hazards: bySeverity(gathered.hazards(one)).map((words): HazardLine => {
+      hazards: bySeverity(gathered.hazards(one)).map(({ words, under }): HazardLine => {
         const { signal } = words;
         const hazard = unended(valuesInText(words.hazard, context.policy));
         const harm = unended(valuesInText(words.harm, context.policy));
-        return { signal, hazard, harm, avoidHtml: toHtml(avoidance(words, glance(words.one))) };
+        const avoidHtml = toHtml(avoidance(words, glance(words.one)));
+        return { signal, hazard, harm, avoidHtml, row: rowOf(words), ...whenOf(under) };
       }),
-      tools: pullsOf(gathered.tools(one)).map(row),
-      parts: partPulls(gathered.parts(one)).map(row),
-      consumables: pullsOf(gathered.consumables(one)).map(row),
-      fluids: [...gathered.circuits(one)].map(([item, from]) =>
-        tables.fluidRow(item, ownerOf(manual, from, item)),
-      ),
-      torques: [...gathered.torques(one)].map(([item, from]) =>
-        tables.torqueRow(item, ownerOf(manual, from, item)),
-      ),
+      tools: pulled('tool', 'aid'),
+      parts: pulled('part', 'fastener'),
+      consumables: pulled('consumable'),
+      fluidPulls: pulled('fluid'),
+      pullFiles: pullFiles(list, procedure.id, manual),
+      dataFile: {
+        href: procedureDataHref(procedure.id),
+        text: 'JSON',
+        content: procedureJson(data),
+      },
+      howTo: howToText(howTo(data, list, manual.manual.settings)),
+      fluids: [...gathered.circuits(one)].map(([item, from]) => ({
+        ...tables.fluidRow(item, ownerOf(manual, from.one, item)),
+        ...whenOf(from.under),
+      })),
+      waste: wasteOf(one, manual, context.policy).map(({ circuit, volume }) => ({
+        item: itemLink(circuit, ownerOf(manual, one, circuit)),
+        volume,
+        dispose: circuit.dispose && valuesInText(circuit.dispose, context.policy),
+      })),
+      torques: [...gathered.torques(one)].map(([item, from]) => ({
+        ...tables.torqueRow(item, ownerOf(manual, from.one, item)),
+        ...whenOf(from.under),
+      })),
       starts: stateLines(manual, one, front.starts),
       leaves: stateLines(manual, one, front.leaves),
-      performs: performs.performs(one).map(procedureLink),
+      performs: sheetsAtHand(sheet).map(({ target, condition }) => ({
+        ...procedureLink(target),
+        condition,
+      })),
+      followOn: front['follow-on'].flatMap((id) => {
+        const next = manual.procedures.get(id);
+        return next === undefined ? [] : [procedureLink(next)];
+      }),
       performedBy: performs.performedBy(one).map(procedureLink),
       isContract: isContract(one),
       history: front.history,
@@ -124,8 +184,12 @@ export function sheetMaker(sources: SheetSources): (one: LinkedProcedure) => She
   };
 }
 
-/** Hazard and harm as phrases: whoever shows them ends the sentence. */
-const unended = (text: string): string => text.trim().replace(/\.$/, '');
+function codeOf({ manual }: LinkedManual, id: string): string {
+  const { address } = manual.settings;
+  return address === undefined
+    ? ''
+    : toHtml([addressCode(pageAddress(address, procedureHref(id)))]);
+}
 
 function stateLines(manual: LinkedManual, one: LinkedProcedure, states: States): StateLine[] {
   return stateWords(one, states).map(({ item, id, state }) => ({
@@ -134,32 +198,6 @@ function stateLines(manual: LinkedManual, one: LinkedProcedure, states: States):
         ? { href: procedureHref(one.procedure.id), text: id }
         : itemLink(item, ownerOf(manual, one, item)),
     state,
+    condition: machineCondition(item?.when, manual.manual.space),
   }));
-}
-
-function nameOf({ item, named, count }: Pull): string {
-  if (named === undefined) return itemName(item, count ?? 1);
-  return count === 1 ? named : pluralName(named);
-}
-
-function detailOf({ item, named, count }: Pull, { policy }: ManualContext): string | undefined {
-  if (named !== undefined) return `with ${itemName(item, count)}`;
-  switch (item.kind) {
-    case 'tool':
-      return item.size && boundValues(item.size);
-    case 'consumable':
-      return item.specification && boundValues(item.specification);
-    case 'circuit':
-      return listed(item.fluid, item.capacity && printByPolicy(item.capacity, policy));
-    case 'fastener':
-      return listed(item.thread, strengthOf(item), item['part-number']);
-    case 'part':
-      return item['part-number'];
-    default:
-      return undefined;
-  }
-}
-
-function listed(...told: readonly (string | undefined)[]): string | undefined {
-  return told.filter(Boolean).join(', ') || undefined;
 }

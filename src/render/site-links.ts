@@ -6,9 +6,20 @@ import type { PageLink } from './book.ts';
 /** Addresses of the site's pages, relative to its root. They name the file, so that the folder opens without a server. */
 export const torqueChartHref = 'torque-chart/index.html';
 export const fluidsHref = 'fluids/index.html';
+export const hazardsHref = 'hazards/index.html';
 
 export function procedureHref(id: string): string {
   return `procedures/${id}/index.html`;
+}
+
+/** The pull list of a procedure as a file beside its sheet. */
+export function pullListHref(id: string, format: 'csv' | 'json'): string {
+  return `procedures/${id}/pull-list.${format}`;
+}
+
+/** A procedure for programs, as a file beside its sheet. */
+export function procedureDataHref(id: string): string {
+  return `procedures/${id}/procedure.json`;
 }
 
 export function machineHref(id: string): string {

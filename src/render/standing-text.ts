@@ -1,3 +1,4 @@
+import type { ElementContent } from 'hast';
 import { h } from 'hastscript';
 import type { Heading, Html, Image, Link, Text } from 'mdast';
 import { defaultHandlers, type State, toHast } from 'mdast-util-to-hast';
@@ -10,6 +11,15 @@ import { toHtml } from './to-html.ts';
 
 /** The manual's standing safety text, Markdown without directives, as HTML. Links lead to other hosts only. */
 export function standingText(markdown: string, place: Place, policy: UnitPolicy): string {
+  return toHtml(standingMarkup(markdown, place, policy));
+}
+
+/** The same before it is written out. */
+export function standingMarkup(
+  markdown: string,
+  place: Place,
+  policy: UnitPolicy,
+): ElementContent[] {
   const children = [...parseMarkdownFragment(markdown, place).value];
   const tree = toHast(
     { type: 'root', children },
@@ -29,7 +39,5 @@ export function standingText(markdown: string, place: Place, policy: UnitPolicy)
     },
   );
   const content = tree.type === 'root' ? tree.children : [tree];
-  return toHtml(
-    content.flatMap((node) => (node.type === 'element' || node.type === 'text' ? [node] : [])),
-  );
+  return content.flatMap((node) => (node.type === 'element' || node.type === 'text' ? [node] : []));
 }

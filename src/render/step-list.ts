@@ -1,15 +1,18 @@
 import type { Element, ElementContent } from 'hast';
 import { h } from 'hastscript';
+import type { MachineCondition } from '../applicability/index.ts';
 import { stepInstances } from '../derive/index.ts';
 import type { HazardPanel, Perform, Reverse, Step, StepList } from '../syntax/index.ts';
 import { hazardPanel } from './hazard-panel.ts';
 import { instanceTicks } from './instance-ticks.ts';
-import { margin } from './margin.ts';
+import { jobInPlace } from './job-in-place.ts';
+import { belowWords, margin } from './margin.ts';
 import { neededSteps } from './needed-steps.ts';
 import { onlyFor } from './only-for.ts';
 import { referenceBlock } from './reference-block.ts';
 import { reverseBlock } from './reverse-block.ts';
 import type { SheetContext } from './sheet-context.ts';
+import { shownWhen } from './shown-when.ts';
 import { stepAnchor } from './site-links.ts';
 
 /**
@@ -31,44 +34,81 @@ export function jobList(
   hazards: readonly HazardPanel[],
   context: SheetContext,
 ): Element {
-  const content =
-    job.type === 'perform' ? referenceBlock(job, context) : reverseBlock(job, context);
+  const placed = job.type === 'perform' ? jobInPlace(job, context) : undefined;
   const number = context.numbers.of(job) ?? '';
-  const panels = hazards.map((panel) => hazardPanel(panel, context));
-  return h(
-    'ol.steps',
-    row({ number, lines: linesOf(job), body: [...panels, content], margin: [] }),
-  );
+  const when = context.presence.numbered(job);
+  const body = [...guards(hazards, context), placed?.head ?? notInPlace(job, context)];
+  const lines = linesOf(job, context);
+  return h('ol.steps', row({ number, lines, when, body, margin: [], work: placed?.work }));
 }
+
+const notInPlace = (job: Perform | Reverse, context: SheetContext): Element =>
+  job.type === 'perform' ? referenceBlock(job, context) : reverseBlock(job, context);
 
 function stepRow(step: Step, hazards: readonly HazardPanel[], context: SheetContext): Element {
   const number = context.numbers.of(step) ?? '';
+  const job = lastJob(step, context);
+  const placed = job && jobInPlace(job, context);
+  const blocks = placed === undefined ? step.blocks : step.blocks.slice(0, -1);
   const body = [
-    ...hazards.map((panel) => hazardPanel(panel, context)),
+    ...guards(hazards, context),
     ...onlyFor(step.when, context),
     ...neededSteps(step.needs, context),
-    ...context.blocks(step.blocks),
+    ...context.blocks(blocks),
+    ...(placed === undefined ? [] : [placed.head]),
+    ...belowWords(step, context),
     ...instanceTicks(number, stepInstances(step, context.one)),
   ];
-  return row({ number, lines: linesOf(step), body, margin: margin(step, context) });
+  const when = context.presence.step(step);
+  const lines = linesOf(step, context);
+  return row({
+    number,
+    lines,
+    when,
+    body,
+    margin: margin(step, context),
+    work: placed?.work,
+  });
+}
+
+/** The only job in place of a step where nothing follows it: its work has the whole width below the step. */
+function lastJob({ blocks }: Step, { numbers }: SheetContext): Perform | undefined {
+  const jobs = blocks.flatMap((block) =>
+    block.type === 'perform' && numbers.job(block) !== undefined ? [block] : [],
+  );
+  const [job, ...others] = jobs;
+  return others.length === 0 && job === blocks.at(-1) ? job : undefined;
+}
+
+/** Hazards that guard a whole list. Where the first row is not for a machine, they stand in the next one that is. */
+function guards(hazards: readonly HazardPanel[], context: SheetContext): Element[] {
+  return hazards.map((panel) => {
+    const markup = hazardPanel(panel, context);
+    return { ...markup, properties: { ...markup.properties, dataGuards: true } };
+  });
 }
 
 interface Row {
   readonly number: string;
-  /** First and last line of the file, for a proof that shows findings at their step. */
-  readonly lines: string;
+  /** First and last line of the sheet's own file, for a proof that shows findings at their step. */
+  readonly lines: string | undefined;
+  readonly when: MachineCondition | undefined;
   readonly body: readonly ElementContent[];
   readonly margin: readonly ElementContent[];
+  /** That of a job in place, below all. */
+  readonly work: Element | undefined;
 }
 
-function row({ number, lines, body, margin }: Row): Element {
+function row({ number, lines, when, body, margin, work }: Row): Element {
   const tick = h('input', { type: 'checkbox', ariaLabel: `Step ${number} done` });
-  return h('li.step', { id: stepAnchor(number), dataStep: number, dataLines: lines }, [
+  const named = { id: stepAnchor(number), dataStep: number, dataLines: lines };
+  return h('li.step', { ...named, ...shownWhen(when) }, [
     h('label.tick', [tick, h('span.number', number)]),
     h('div.body', [...body]),
     h('div.margin', [...margin]),
+    ...(work === undefined ? [] : [work]),
   ]);
 }
 
-const linesOf = ({ place }: Step | Perform | Reverse): string =>
-  `${place.start.line}-${place.end.line}`;
+const linesOf = ({ place }: Step | Perform | Reverse, { job }: SheetContext): string | undefined =>
+  job === undefined ? `${place.start.line}-${place.end.line}` : undefined;

@@ -1,8 +1,10 @@
 import type { Element, ElementContent } from 'hast';
 import { h } from 'hastscript';
 import {
+  boundValues,
   instanceWords,
   itemName,
+  ownerOf,
   piecesAtEach,
   piecesOf,
   stagePieces,
@@ -13,7 +15,13 @@ import {
 import type { QuantityPieces } from '../quantity/index.ts';
 import { itemMarkup } from './action-markup.ts';
 import { onlyFor } from './only-for.ts';
+import { orderInBox } from './order-in-box.ts';
+import { recordBoxes } from './record-boxes.ts';
+import { settingInBox } from './setting-in-box.ts';
 import type { SheetContext } from './sheet-context.ts';
+import { shownWhen } from './shown-when.ts';
+import { rowAnchor, torqueChartHref } from './site-links.ts';
+import { twoUnits } from './two-units.ts';
 
 /** The torque of one fastener beside its step; with record boxes, one a stage, where the step asks for a record. */
 export function torqueBox(fact: TorqueFact, context: SheetContext): Element {
@@ -23,12 +31,15 @@ export function torqueBox(fact: TorqueFact, context: SheetContext): Element {
   const stages = fact.isCheck ? checkedStages(item, all) : all;
   const words = fact.isCheck ? 'Check torque' : 'Torque';
   const label = { role: 'group', ariaLabel: `${words}: ${name}`, dataItem: item.id };
-  return h('div.box.torque', label, [
+  return h('div.box.torque', { ...label, ...shownWhen(context.presence.when(fact.when)) }, [
     ...onlyFor(fact.when, context),
     h('p.box-title', [itemMarkup(item, name, context), amount(fact)]),
     ...(fact.isCheck ? [h('p.check', 'Check at')] : []),
     ...(fact.isRecorded ? record(stages, name, instances) : plainStages(stages)),
-    ...detail(item),
+    ...settingInBox(fact, context),
+    ...orderInBox(fact, context),
+    ...detail(item, context),
+    ...(fact.isCheck ? [] : checkAgain(item)),
   ]);
 }
 
@@ -56,18 +67,18 @@ function record(
   const [only, ...others] = stages;
   if (only === undefined || others.length > 0) return [stageTable(stages, name, instances)];
   return [
-    h('p.value', value(only)),
+    h('p.value', twoUnits(only)),
     h('div.read', ['Record: ', ...recordBoxes(name, 'torque reached', instances)]),
   ];
 }
 
 function plainStages(stages: readonly QuantityPieces[]): ElementContent[] {
   const [only, ...others] = stages;
-  if (only !== undefined && others.length === 0) return [h('p.value', value(only))];
+  if (only !== undefined && others.length === 0) return [h('p.value', twoUnits(only))];
   return [
     h(
       'ol.stages',
-      stages.map((stage) => h('li.value', value(stage))),
+      stages.map((stage) => h('li.value', twoUnits(stage))),
     ),
   ];
 }
@@ -80,7 +91,7 @@ function stageTable(
   const rows = stages.map((stage, i) =>
     h('tr', [
       h('th', { scope: 'row' }, String(i + 1)),
-      h('td.value', value(stage)),
+      h('td.value', twoUnits(stage)),
       h('td', recordBoxes(`${name}, stage ${i + 1}`, 'torque reached', instances)),
     ]),
   );
@@ -88,32 +99,19 @@ function stageTable(
   return h('table.stages', [h('thead', h('tr', head)), h('tbody', rows)]);
 }
 
-/** The first unit, and the second one in brackets, set apart so that it can be printed smaller. */
-export function value({ first, second }: QuantityPieces): ElementContent[] {
-  const one = h('span.first', first);
-  return second === undefined
-    ? [one]
-    : [one, { type: 'text', value: ' ' }, h('span.second', `(${second})`)];
-}
-
-/** One box for each of several marks, such as instances or numbers of pieces; without marks a single one. */
-export function recordBoxes(name: string, what: string, marks: readonly string[]): Element[] {
-  if (marks.length < 2) return [recordBox(`${[name, ...marks].join(', ')}: ${what}`)];
-  return marks.map((mark) =>
-    h('div.nth', [h('span', mark), recordBox(`${name}, ${mark}: ${what}`)]),
-  );
-}
-
-/** A place to write what was read, on paper or on a tablet. */
-function recordBox(label: string): Element {
-  return h('input.record', { type: 'text', autoComplete: ['off'], ariaLabel: label });
-}
-
-function detail(item: TorqueFact['item']): Element[] {
+function detail(item: TorqueFact['item'], context: SheetContext): Element[] {
   const told =
     item.kind === 'fastener' ? [item.thread, strengthOf(item), threads(item)] : [threads(item)];
   const words = told.filter((one) => one !== undefined).join(', ');
-  return words === '' ? [] : [h('p.detail', words)];
+  const owner = ownerOf(context.manual, context.one, item);
+  const href = `${context.base}${torqueChartHref}#${rowAnchor(item, owner)}`;
+  return [h('p.detail', [words === '' ? '' : `${words} `, h('a.chart', { href }, 'torque chart')])];
+}
+
+/** When the joint is checked once more: "Check again after 50 km". */
+function checkAgain(item: TorqueFact['item']): Element[] {
+  const when = item.kind === 'fastener' ? item['check-again'] : undefined;
+  return when === undefined ? [] : [h('p.again', `Check again ${boundValues(when)}`)];
 }
 
 function threads({ torque }: TorqueFact['item']): string | undefined {

@@ -9,11 +9,11 @@ const inAttribute = attack.replaceAll('"', '&quot;');
 
 /** Elements and attributes that a sheet is made of; whatever else turns up came from the writer's text. */
 const elements =
-  'a aside blockquote br code del div em figcaption figure h2 h3 hr img input label li ol p path pre section span strong sub sup svg table tbody td th thead tr ul'.split(
+  'a aside blockquote br code del div em figcaption figure h2 h3 hr img input label li ol p path pre section span strong sub sup svg table tbody td th thead tr ul wbr'.split(
     ' ',
   );
 const attributes =
-  'align alt aria-hidden aria-label aria-labelledby autocomplete class d data-item data-lines data-step data-verb height href id loading role scope src start title type viewBox width'.split(
+  'align alt aria-hidden aria-label aria-labelledby autocomplete class d data-count data-guards data-item data-join data-lines data-listed data-number data-step data-unless data-verb data-when height href id loading role scope src start title type viewBox width'.split(
     ' ',
   );
 

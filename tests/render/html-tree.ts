@@ -9,11 +9,11 @@ export interface Element {
 }
 
 /** Elements without an end tag (HTML Living Standard, 13.1.2). */
-const empty = new Set(['br', 'hr', 'img', 'input']);
+const empty = new Set(['br', 'hr', 'img', 'input', 'wbr']);
 
-const tag = /<(\/?)([a-z][a-z0-9]*)((?: [a-zA-Z-]+(?:="[^"]*")?)*)>/y;
+const tag = /<(\/?)([a-z][a-z0-9]*)((?: [a-zA-Z][a-zA-Z0-9-]*(?:="[^"]*")?)*)>/y;
 const text = /[^<]+/y;
-const attribute = / ([a-zA-Z-]+)(?:="([^"]*)")?/g;
+const attribute = / ([a-zA-Z][a-zA-Z0-9-]*)(?:="([^"]*)")?/g;
 
 /**
  * Reads HTML that is nothing but text and tags with double-quoted attributes, the part of the language that
@@ -60,6 +60,12 @@ export function elementsOf(html: string): readonly Element[] {
 /** Elements with a class. */
 export function withClass(elements: readonly Element[], name: string): readonly Element[] {
   return elements.filter((one) => (one.attributes.class ?? '').split(' ').includes(name));
+}
+
+/** The elements of a sheet without those of the jobs that are printed in place on it. */
+export function ownText(elements: readonly Element[]): readonly Element[] {
+  const others = new Set(withClass(elements, 'in-place').flatMap(({ inner }) => inner));
+  return elements.filter((one) => !others.has(one));
 }
 
 export function byId(elements: readonly Element[], id: string): Element {

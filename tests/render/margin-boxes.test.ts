@@ -40,7 +40,7 @@ describe('the torque box', () => {
     expect(boxes('torque', '1. :check{item=bolt}.')).toEqual([
       {
         label: 'Check torque: bolts',
-        text: 'bolts × 4Check at45 N·m (33 lbf·ft)M10',
+        text: 'bolts × 4Check at45 N·m (33 lbf·ft)M10 torque chart',
         records: 0,
       },
     ]);
@@ -115,4 +115,14 @@ test('a sheet that starts or ends away from home is known as part of other work'
   expect(sheet('leaves: { coolant: full, bolt: { tight: 4 } }\n')).toBe(false);
   expect(sheet('starts: { coolant: drained }\n')).toBe(true);
   expect(sheet('leaves: { bolt: { out: 1, tight: 3 } }\n')).toBe(true);
+});
+
+describe('the box of people and time', () => {
+  const told = (facts: string) =>
+    boxes('crew', `1. A.\n   ::step{${facts}}`).map(({ text }) => text);
+
+  test('says the wait after the work, or the wait alone', () => {
+    expect(told('people=2 time="5 min" wait="1 h"')).toEqual(['2 people, 5 min, then wait 1 h']);
+    expect(told('wait="20 min"')).toEqual(['wait 20 min']);
+  });
 });

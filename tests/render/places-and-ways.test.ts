@@ -129,7 +129,7 @@ describe('variants', () => {
     expect(sheet.parts.map(({ when }) => when)).toEqual([undefined]);
     const general = sheetOf(text.replaceAll('}', ' when="brake = band"}')).sheet;
     expect(general.variants).toBeUndefined();
-    expect(general.parts.map(({ when }) => when)).toEqual(['parking brake = band']);
+    expect(general.parts.map(({ when }) => when)).toEqual(['for parking brake = band']);
   });
 
   test('are told apart from what was found', () => {
