@@ -1,0 +1,1 @@
+export { type DitaFile, ditaFiles } from './dita-files.ts';
