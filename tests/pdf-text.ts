@@ -1,86 +1,100 @@
-import { inflateSync } from 'node:zlib';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
-/**
- * The text of each page of a PDF that Chromium wrote, without white space, in the order of drawing.
- * Reads what that writer uses of ISO 32000-1: plain objects, deflated streams, hex strings in fonts
- * with a ToUnicode map. Throws where a font has none, so that no text is lost unseen.
- */
-export function pdfPages(pdf: Uint8Array): string[] {
-  const file = Buffer.from(pdf).toString('latin1');
-  const objects = new Map(
-    [...file.matchAll(/(\d+) 0 obj\n([\s\S]*?)\nendobj/g)].map(([, id, body]) => [
-      id ?? '',
-      body ?? '',
-    ]),
-  );
-  const bodyOf = (id: string): string => {
-    const body = objects.get(id);
-    if (body === undefined) throw new Error(`The PDF has no object ${id}.`);
-    return body;
-  };
-  const fonts = new Map<string, ReadonlyMap<string, string>>();
-  const fontOf = (id: string): ReadonlyMap<string, string> => {
-    const map = fonts.get(id) ?? characterMap(streamOf(bodyOf(reference(bodyOf(id), 'ToUnicode'))));
-    fonts.set(id, map);
-    return map;
-  };
-  return [...objects.values()]
-    .filter((body) => /\/Type \/Page\b/.test(body))
-    .map((page) => {
-      const names = [...page.matchAll(/\/(F\d+) (\d+) 0 R/g)];
-      const byName = new Map(names.map(([, name, id]) => [name ?? '', fontOf(id ?? '')]));
-      return drawnText(streamOf(bodyOf(reference(page, 'Contents'))), byName);
-    });
+/** One printed page: its words with where they stand, and what its links lead to. */
+export interface PdfPage {
+  /** All of its text in the order of drawing, without white space. */
+  readonly text: string;
+  readonly width: number;
+  readonly height: number;
+  readonly pieces: readonly PdfPiece[];
+  readonly links: readonly PdfLink[];
 }
 
-function reference(body: string, key: string): string {
-  const id = new RegExp(`/${key} (\\d+) 0 R`).exec(body)?.[1];
-  if (id === undefined)
-    throw new Error(`An object of the PDF has no ${key}: ${body.slice(0, 200)}`);
-  return id;
+/** Text of one line; `x` and `right` from the left edge, `y` of its base from the top, `size` of its letters, in points. */
+export interface PdfPiece {
+  readonly text: string;
+  readonly x: number;
+  readonly right: number;
+  readonly y: number;
+  readonly size: number;
 }
 
-function streamOf(body: string): string {
-  const start = body.indexOf('stream\n') + 'stream\n'.length;
-  const bytes = Buffer.from(body.slice(start, body.lastIndexOf('\nendstream')), 'latin1');
-  return body.includes('/FlateDecode')
-    ? inflateSync(bytes).toString('latin1')
-    : bytes.toString('latin1');
+export interface PdfLink {
+  readonly url: string | undefined;
+  /** Another PDF file. */
+  readonly file: string | undefined;
 }
 
-/** Glyph numbers to characters, from the `bfchar` and `bfrange` lists of a ToUnicode map. */
-function characterMap(source: string): ReadonlyMap<string, string> {
-  const map = new Map<string, string>();
-  for (const [, list = ''] of source.matchAll(/beginbfchar\n([\s\S]*?)endbfchar/g)) {
-    for (const [, glyph = '', text = ''] of list.matchAll(/<(\w+)> <(\w+)>/g))
-      map.set(glyph, unicode(text));
-  }
-  for (const [, list = ''] of source.matchAll(/beginbfrange\n([\s\S]*?)endbfrange/g)) {
-    for (const [, first = '', last = '', text = ''] of list.matchAll(/<(\w+)> <(\w+)> <(\w+)>/g)) {
-      const [from, to, code] = [first, last, text].map((hex) => Number.parseInt(hex, 16));
-      if (from === undefined || to === undefined || code === undefined) continue;
-      for (let i = 0; from + i <= to; i++) {
-        map.set(
-          (from + i).toString(16).toUpperCase().padStart(4, '0'),
-          String.fromCodePoint(code + i),
+export interface PdfDocument {
+  readonly title: string;
+  readonly isTagged: boolean;
+  /** Bookmarks, outer before inner. */
+  readonly bookmarks: readonly string[];
+  readonly pages: readonly PdfPage[];
+}
+
+/** The text of each page of a PDF, without white space, in the order of drawing. */
+export async function pdfPages(pdf: Uint8Array): Promise<string[]> {
+  return (await readPdf(pdf)).pages.map(({ text }) => text);
+}
+
+export async function readPdf(pdf: Uint8Array): Promise<PdfDocument> {
+  const loading = getDocument({ data: Uint8Array.from(pdf), verbosity: 0 });
+  try {
+    const document = await loading.promise;
+    const { info } = await document.getMetadata();
+    const marked = await document.getMarkInfo();
+    const pages: PdfPage[] = [];
+    for (let i = 1; i <= document.numPages; i += 1) {
+      const page = await document.getPage(i);
+      const { width, height } = page.getViewport({ scale: 1 });
+      const { items } = await page.getTextContent();
+      const pieces = items.flatMap((item): PdfPiece[] =>
+        'str' in item && item.str.trim() !== ''
+          ? [
+              {
+                text: item.str,
+                x: item.transform[4],
+                right: item.transform[4] + item.width,
+                y: height - item.transform[5],
+                size: Math.hypot(item.transform[2], item.transform[3]),
+              },
+            ]
+          : [],
+      );
+      const links = (await page.getAnnotations())
+        .filter(({ subtype }) => subtype === 'Link')
+        .map(
+          ({ url, unsafeUrl }): PdfLink => ({
+            url,
+            file: url === undefined ? unsafeUrl?.replace(/#.*$/, '') : undefined,
+          }),
         );
-      }
+      const text = pieces.map((piece) => piece.text.replaceAll(/\s/g, '')).join('');
+      pages.push({ text, width, height, pieces, links });
     }
+    const title = 'Title' in info && typeof info.Title === 'string' ? info.Title : '';
+    return {
+      title,
+      isTagged: isMarked(marked),
+      bookmarks: titles(await document.getOutline()),
+      pages,
+    };
+  } finally {
+    await loading.destroy();
   }
-  return map;
 }
 
-const unicode = (hex: string): string => Buffer.from(hex, 'hex').swap16().toString('utf16le');
+interface Bookmark {
+  readonly title: string;
+  readonly items: readonly Bookmark[];
+}
 
-function drawnText(
-  content: string,
-  fonts: ReadonlyMap<string, ReadonlyMap<string, string>>,
-): string {
-  let font: ReadonlyMap<string, string> = new Map();
-  let text = '';
-  for (const [, name, glyphs] of content.matchAll(/\/(F\d+) [\d.]+ Tf|<([0-9A-F]+)> Tj/g)) {
-    if (name !== undefined) font = fonts.get(name) ?? new Map();
-    else for (const glyph of glyphs?.match(/.{4}/g) ?? []) text += font.get(glyph) ?? '\uFFFD';
-  }
-  return text.replace(/\s/g, '');
+const titles = (bookmarks: readonly Bookmark[] | null): string[] =>
+  (bookmarks ?? []).flatMap(({ title, items }) => [title, ...titles(items)]);
+
+/** The library says that it gives an object, and gives a map. */
+function isMarked(info: object | null): boolean {
+  const entries = info instanceof Map ? [...info] : Object.entries(info ?? {});
+  return entries.some(([key, value]) => key === 'Marked' && value === true);
 }

@@ -16,11 +16,12 @@ export function bookLoader<Entry extends { readonly id: string }>(
     name,
     load: async ({ store, generateDigest }) => {
       store.clear();
+      const ofFrame = generateDigest(JSON.stringify(frame));
       for (const entry of entries) {
         store.set({
           id: entry.id,
           data: { ...entry },
-          digest: generateDigest(JSON.stringify([entry, frame])),
+          digest: generateDigest(JSON.stringify([entry, ofFrame])),
           rendered: { html: htmlOf(entry) },
         });
       }

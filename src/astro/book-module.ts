@@ -1,4 +1,4 @@
-import type { Book } from '../render/index.ts';
+import type { Book, MachinePage, PageLink } from '../render/index.ts';
 
 /** The part of the Book that is no collection: what pages need beside their own entry. */
 export type Frame = Omit<Book, 'sheets' | 'machines'>;
@@ -21,10 +21,13 @@ export function bookModule(book: Book) {
             constant('frame', frame),
             constant('sheets', sheets),
             constant('machines', machines),
+            constant('machineLinks', machines.map(linkTo)),
           ].join('\n')
         : undefined,
   };
 }
+
+const linkTo = ({ href, name }: MachinePage): PageLink => ({ href, text: name });
 
 function constant(binding: string, value: object): string {
   return `export const ${binding} = /* @__PURE__ */ JSON.parse(${JSON.stringify(JSON.stringify(value))});`;

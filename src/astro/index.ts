@@ -1,5 +1,6 @@
 export { bookLoader } from './book-loader.ts';
 export type { Frame } from './book-module.ts';
-export { relativeLink, upToRoot } from './links.ts';
+export { relativeLink, searchScripts, upToRoot } from './links.ts';
+export { offlineScript } from './offline-script.ts';
 export { siteConfig } from './site-config.ts';
 export { tallybolt } from './tallybolt.ts';

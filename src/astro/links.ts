@@ -1,3 +1,15 @@
+/** The script of every page, which runs before the page is drawn. Paths from the site's root. */
+export const pageScript = 'assets/page.js';
+
+/** The script of the sheets. It reads them as they were published, so that it runs before those that change them. */
+export const sheetScript = 'assets/sheet.js';
+
+/** The script of all pages that show what applies to the chosen machine. It runs before they are painted. */
+export const variantsScript = 'assets/variants.js';
+
+/** The index of the search, then the script that asks it. */
+export const searchScripts = ['assets/search-index.js', 'assets/search.js'] as const;
+
 /**
  * The way from one page of the site to another, such that it also works in a folder opened from disk:
  * `relativeLink('/sheets/make-safe/', 'machines/press/#lid')` is `../../machines/press/index.html#lid`.

@@ -1,5 +1,6 @@
 import type { AstroUserConfig } from 'astro';
 import type { Book } from '../render/index.ts';
+import { clientScripts } from './client-scripts.ts';
 import { tallybolt } from './tallybolt.ts';
 
 /**
@@ -15,7 +16,10 @@ export function siteConfig(book: Book): AstroUserConfig {
     compressHTML: true,
     devToolbar: { enabled: false },
     build: { format: 'directory', assets: 'assets', inlineStylesheets: 'never' },
-    integrations: [tallybolt({ book })],
-    vite: { build: { assetsInlineLimit: 0 } },
+    integrations: [tallybolt({ book }), clientScripts(book)],
+    // Tablets in workshops are old: what their browsers cannot read is written in another way.
+    vite: {
+      build: { assetsInlineLimit: 0, cssTarget: ['chrome105', 'firefox121', 'safari16'] },
+    },
   };
 }

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { launchBrowser } from '../browser.ts';
+import { launchBrowser } from '../../src/command/browser.ts';
 import { faintTexts } from './contrast.ts';
 import { draftBook } from './fixture-book.ts';
 import { type Bench, filesBelow, makeBench } from './published.ts';
@@ -52,6 +52,25 @@ describe('in a browser, from a plain folder', () => {
       expect(frame, path).toBe('3px');
     }
     expect(complaints).toEqual([]);
+    await page.close();
+  });
+
+  test('a reading is held against its limits as it is typed', async () => {
+    const page = await open(sheet, 820);
+    const field = page.getByLabel('rod: value read');
+    const said = field.locator('xpath=following-sibling::output');
+    for (const [typed, words, isInvalid] of [
+      ['49.95', 'Within limits', 'false'],
+      ['49.8', 'Not within limits: below 49.9 mm', 'true'],
+      ['50,05', 'Not within limits: above 50 mm', 'true'],
+      ['about 50', 'Write a number, such as 1.2', 'true'],
+      ['', '', 'false'],
+    ] as const) {
+      await field.fill(typed);
+      expect(await said.textContent(), typed).toBe(words);
+      expect(await field.getAttribute('aria-invalid'), typed).toBe(isInvalid);
+    }
+    expect(await said.getAttribute('data-is')).toBe('empty');
     await page.close();
   });
 

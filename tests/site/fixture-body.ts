@@ -93,7 +93,7 @@ const inspection = steps(
       'reading',
       'rod',
       value('39.90 mm', '1.571 in'),
-      `<p>Read: ${record('rod: value read')}</p>`,
+      `<p>Read: ${record('rod: value read', ' inputmode="decimal" data-low="49.9" data-high="50" data-unit="mm"')}</p>`,
     ),
   ),
   step(

@@ -1,5 +1,6 @@
-import type { Book, FluidRow, PageLink, Sheet, TorqueRow } from '../../src/render/book.ts';
+import type { Book, FluidRow, PageLink, PullRow, Sheet, TorqueRow } from '../../src/render/book.ts';
 import { longBody, makeSafeBody, sealBody } from './fixture-body.ts';
+import { hazards, ramPicture, stock } from './fixture-lists.ts';
 
 const sheet = (id: string, text: string): PageLink => ({
   href: `procedures/${id}/index.html`,
@@ -65,6 +66,9 @@ const fluids: readonly FluidRow[] = [
     when: undefined,
     capacity: '38 L (10.0 US gal)',
     mix: [],
+    freezing: undefined,
+    corrections: [],
+    neverWith: ['engine coolant'],
     bleed: 'Run the ram out and in five times without a log',
     dispose: 'Collect the old oil and hand it in for recycling',
     usedIn: [replaceSeal],
@@ -79,25 +83,73 @@ const fluids: readonly FluidRow[] = [
       { name: 'concentrate', share: '50 %', volume: '3.1 L (0.8 US gal)' },
       { name: 'water', share: '50 %', volume: '3.1 L (0.8 US gal)' },
     ],
+    freezing: {
+      point: 'Freezes at about −37 °C (−35 °F)',
+      source: 'Pure ethylene glycol and water, ASHRAE Handbook, Fundamentals.',
+    },
+    corrections: [
+      {
+        measured: '30 %',
+        freezes: '−15 °C (5 °F)',
+        replace: '1.8 L (0.48 US gal)',
+        by: 'concentrate',
+      },
+    ],
+    neverWith: [],
     bleed: undefined,
     dispose: undefined,
     usedIn: [],
   },
 ];
 
+function pull(id: string, text: string, count: number | undefined, detail: string): PullRow {
+  return {
+    item: item(id, text),
+    count,
+    isMost: false,
+    detail,
+    containers: undefined,
+    when: undefined,
+  };
+}
+
+function pullFiles(id: string): Sheet['pullFiles'] {
+  const file = (format: 'csv' | 'json', content: string) => ({
+    href: `procedures/${id}/pull-list.${format}`,
+    text: format.toUpperCase(),
+    content,
+  });
+  return { csv: file('csv', `kind,item\r\ntool,${id}’s\r\n`), json: file('json', '{}\n') };
+}
+
+function forPrograms(id: string): Pick<Sheet, 'dataFile' | 'howTo'> {
+  const href = `procedures/${id}/procedure.json`;
+  const howTo = { '@context': 'https://schema.org', '@type': 'HowTo', name: `${id} </script>` };
+  return {
+    dataFile: { href, text: 'JSON', content: '{}\n' },
+    howTo: JSON.stringify(howTo).replaceAll('<', '\\u003c'),
+  };
+}
+
 const empty = {
   variants: undefined,
   summary: undefined,
   interval: undefined,
+  crew: [],
+  times: [],
   hazards: [],
   tools: [],
   parts: [],
   consumables: [],
+  fluidPulls: [],
+  waste: [],
   fluids: [],
   torques: [],
   starts: [],
   leaves: [],
   performs: [],
+  followOn: [],
+  orderHtml: '',
   performedBy: [],
   isContract: false,
   history: [],
@@ -107,6 +159,8 @@ const sheets: readonly Sheet[] = [
   {
     ...empty,
     id: 'make-safe',
+    pullFiles: pullFiles('make-safe'),
+    ...forPrograms('make-safe'),
     href: makeSafe.href,
     title: makeSafe.text,
     system: 'General',
@@ -115,7 +169,10 @@ const sheets: readonly Sheet[] = [
     machine,
     people: 1,
     time: '8 min',
+    times: [{ total: '8 min', parts: undefined, when: undefined }],
     steps: 3,
+    stepCount: [3],
+    codeHtml: '',
     bodyHtml: makeSafeBody,
     hazards: [
       {
@@ -123,6 +180,8 @@ const sheets: readonly Sheet[] = [
         hazard: 'The wedge can move under stored pressure',
         harm: 'Crushing or amputation of hands',
         avoidHtml: '<p>Stop the engine, work the lever and hang your lock on the key switch.</p>',
+        row: 'hazards/index.html#log-splitter-wedge-moves',
+        when: undefined,
       },
     ],
     leaves: [
@@ -135,6 +194,8 @@ const sheets: readonly Sheet[] = [
   {
     ...empty,
     id: 'replace-ram-seal',
+    pullFiles: pullFiles('replace-ram-seal'),
+    ...forPrograms('replace-ram-seal'),
     href: replaceSeal.href,
     title: replaceSeal.text,
     system: 'Hydraulics',
@@ -145,8 +206,31 @@ const sheets: readonly Sheet[] = [
     summary: 'The gland seal of the ram leaks, or the ram creeps down under load.',
     interval: 'Every 1000 hours, or when the gland weeps',
     people: 2,
-    time: '2 h 40 min',
+    crew: [
+      {
+        people: 2,
+        steps: [
+          { href: `${replaceSeal.href}#step-5`, text: '5' },
+          { href: `${replaceSeal.href}#step-9`, text: '9' },
+        ],
+        time: '15 min',
+        when: undefined,
+      },
+    ],
+    time: '2 h 10 min to 2 h 40 min',
+    times: [
+      { total: '2 h 10 min', parts: undefined, when: 'engine = petrol' },
+      {
+        total: '2 h 40 min',
+        parts:
+          '2 h 20 min of work and 30 min of waits; 10 min of the waits are used for other steps',
+        when: 'engine = diesel',
+      },
+    ],
     steps: 13,
+    stepCount: [13],
+    codeHtml:
+      '<p class="code"><svg viewBox="0 0 10 10" role="img" aria-label="QR code"><path d="M1 1h8v8h-8z"/></svg><span>Is this the current revision?</span></p>',
     bodyHtml: sealBody,
     hazards: [
       {
@@ -154,53 +238,64 @@ const sheets: readonly Sheet[] = [
         hazard: 'The wedge can move under stored pressure',
         harm: 'Crushing or amputation of hands',
         avoidHtml: '<p>Make the machine safe first.</p>',
+        row: 'hazards/index.html#log-splitter-wedge-moves',
+        when: undefined,
       },
       {
         signal: 'warning',
         hazard: 'Hot hydraulic oil',
         harm: 'Burns to skin and eyes',
         avoidHtml: '<p>Let the oil cool below 50 °C (122 °F) and wear goggles and long gloves.</p>',
+        row: 'hazards/index.html#log-splitter-hot-oil',
+        when: undefined,
       },
       {
         signal: 'caution',
         hazard: 'The ram is heavy',
         harm: 'Strained back, crushed toes',
         avoidHtml: '<p>Lift it with two people or with the sling.</p>',
+        row: undefined,
+        when: 'engine = diesel',
       },
       {
         signal: 'notice',
         hazard: 'Grit on the new seal',
         harm: 'The seal leaks within hours',
         avoidHtml: '<p>Wipe the bore with a lint-free cloth.</p>',
+        row: undefined,
+        when: undefined,
       },
     ],
     tools: [
-      { item: item('drip-tray', 'Drip tray'), count: 1, detail: '45 L', when: undefined },
-      { item: item('socket-18', 'Socket'), count: 1, detail: '18 mm', when: undefined },
-      { item: item('sling', 'Lifting sling'), count: 1, detail: '100 kg', when: undefined },
-      {
-        item: item('torque-wrench', 'Torque wrench'),
-        count: 1,
-        detail: '20..100 N·m',
-        when: undefined,
-      },
+      pull('drip-tray', 'Drip tray', undefined, '45 L'),
+      pull('socket-18', 'Socket', undefined, '18 mm'),
+      pull('sling', 'Lifting sling', 1, '100 kg'),
+      pull('torque-wrench', 'Torque wrench', undefined, '20..100 N·m'),
     ],
     parts: [
-      { item: item('gland-seal', 'Gland seal'), count: 1, detail: 'LS-3308, new', when: undefined },
-      { item: item('drain-washer', 'Drain plug washer'), count: 1, detail: 'new', when: undefined },
+      pull('gland-seal', 'Gland seal', 1, 'LS-3308, new'),
+      pull('drain-washer', 'Drain plug washer', 1, 'new'),
+      { ...pull('gland-bolt', 'Gland bolts', 8, 'M12'), isMost: true, when: 'if a thread is torn' },
     ],
-    consumables: [
+    consumables: [pull('cloth', 'Lint-free cloth', undefined, 'as needed')],
+    fluidPulls: [
       {
-        item: item('cloth', 'Lint-free cloth'),
-        count: undefined,
-        detail: 'as needed',
-        when: undefined,
+        ...pull('hydraulic-oil', 'Hydraulic oil', undefined, '38 L (10.0 US gal), ISO VG 46'),
+        containers: '2 × 20 L',
       },
     ],
     fluids: fluids.slice(0, 1),
+    waste: [
+      {
+        item: item('hydraulic-oil', 'Hydraulic oil'),
+        volume: 'about 38 L (10.0 US gal)',
+        dispose: 'Collect the old oil and hand it in for recycling',
+      },
+    ],
     torques: torques.slice(0, 2),
     starts: [{ item: item('wedge', 'Wedge'), state: 'lowered' }],
     performs: [makeSafe],
+    followOn: [makeSafe],
     history: [
       { revision: '3', date: '2031-04-02', change: 'Second torque stage raised to 85 N·m.' },
       { revision: '2', date: '2030-11-19', change: 'Sling added; the ram is too heavy for one.' },
@@ -210,6 +305,8 @@ const sheets: readonly Sheet[] = [
   {
     ...empty,
     id: 'check-hoses',
+    pullFiles: pullFiles('check-hoses'),
+    ...forPrograms('check-hoses'),
     href: checkHoses.href,
     title: checkHoses.text,
     system: 'Hydraulics',
@@ -219,12 +316,15 @@ const sheets: readonly Sheet[] = [
     people: 1,
     time: undefined,
     steps: 40,
+    stepCount: [40],
+    codeHtml: '',
     bodyHtml: longBody,
   },
 ];
 
 /** A small invented manual, as the render room would hand it to the site. */
 export const fixtureBook: Book = {
+  machinesDiffer: { attributes: [], never: [] },
   figures: [{ from: 'figures/rod.svg', to: 'figures/rod.svg' }],
   title: 'Log splitter LS-22 workshop manual',
   language: 'en',
@@ -246,6 +346,8 @@ export const fixtureBook: Book = {
       href: machine.href,
       name: machine.text,
       note: 'Upright splitter, 22 t, petrol or diesel engine.',
+      pictures: [{ title: 'ram', svgHtml: ramPicture, note: undefined }],
+      legendHtml: '',
       groups: [
         {
           kind: 'fasteners',
@@ -327,6 +429,12 @@ export const fixtureBook: Book = {
   ],
   torques,
   fluids,
+  hazards,
+  stock,
+  rules: [
+    { id: 'left-out', family: 'balance', level: 'error' },
+    { id: 'unused-entry', family: 'links', level: 'warning' },
+  ],
   report: {
     tool: { name: 'tallybolt', version: '0.1.0' },
     manual: { title: 'Log splitter LS-22 workshop manual', procedures: 3, steps: 56, actions: 61 },
@@ -410,5 +518,5 @@ function entry(
   usedIn: Book['machines'][number]['groups'][number]['entries'][number]['usedIn'],
   partNumber?: string,
 ) {
-  return { id, name, partNumber, note: undefined, facts, usedIn };
+  return { id, name, partNumber, picture: undefined, note: undefined, facts, usedIn };
 }

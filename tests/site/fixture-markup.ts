@@ -31,8 +31,8 @@ export const detail = (words: string): string => `<p class="detail">${words}</p>
 export const list = (...items: readonly string[]): string =>
   `<ul>${items.map((item) => `<li>${item}</li>`).join('')}</ul>`;
 
-export const record = (label: string): string =>
-  `<input class="record" type="text" autocomplete="off" aria-label="${label}">`;
+export const record = (label: string, held = ''): string =>
+  `<input class="record" type="text" autocomplete="off" aria-label="${label}"${held}>`;
 
 export const mark = (kind: string, word: string, item: string): string =>
   `<p class="box mark ${kind}"><strong>${word}</strong> ${item}</p>`;

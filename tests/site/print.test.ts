@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { launchBrowser } from '../../src/command/browser.ts';
 import type { Book } from '../../src/render/book.ts';
-import { launchBrowser } from '../browser.ts';
 import { pdfPages } from '../pdf-text.ts';
 import { draftBook, fixtureBook } from './fixture-book.ts';
 import { type Bench, makeBench } from './published.ts';
@@ -43,7 +43,7 @@ async function print(
   await page.goto(pathToFileURL(join(folder, path)).href);
   const pdf = await page.pdf({ format: paper });
   await page.close();
-  return pdfPages(pdf);
+  return await pdfPages(pdf);
 }
 
 const checks = 'procedures/check-hoses/index.html';

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { packageRoot } from '../../src/command/package-root.ts';
-import { swapFolders } from '../../src/command/publish-folder.ts';
+import { siteFolder, swapFolders } from '../../src/command/publish-folder.ts';
 import { publishSite } from '../../src/command/publish-site.ts';
 import type { Book } from '../../src/render/book.ts';
 import { draftBook, fixtureBook } from './fixture-book.ts';
@@ -66,7 +66,7 @@ describe('publishing to a folder', () => {
     await mkdir(target);
     await writeFile(join(target, 'index.html'), 'old');
     await expect(
-      swapFolders(join(bench.folder, 'missing'), target, join(bench.folder, 'old')),
+      swapFolders(join(bench.folder, 'missing'), target, join(bench.folder, 'old'), siteFolder),
     ).rejects.toThrow(`The new site cannot be put in the place of ${target}: it is gone.`);
     expect(await readFile(join(target, 'index.html'), 'utf8')).toBe('old');
   });

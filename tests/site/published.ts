@@ -1,7 +1,8 @@
 import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join, relative, sep } from 'node:path';
-import { type FigureFile, publishSite } from '../../src/command/publish-site.ts';
+import type { FigureFile } from '../../src/command/copy-figures.ts';
+import { publishSite } from '../../src/command/publish-site.ts';
 import type { Book } from '../../src/render/book.ts';
 
 const rod =

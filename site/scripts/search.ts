@@ -1,0 +1,3 @@
+import { searchPage } from './search-page.ts';
+
+searchPage(document);

@@ -1,0 +1,3 @@
+import { chooseMachine } from './variant-page.ts';
+
+chooseMachine(document);
