@@ -169,8 +169,8 @@ export const brokenCopies: readonly BrokenCopy[] = [
   {
     slip: 'a unit misspelt',
     ...belt,
-    from: 'value="6..8 mm"',
-    to: 'value="6..8 milimeters"',
+    from: '{item=drive-belt with=belt-gauge}',
+    to: '{item=drive-belt with=belt-gauge value="6..8 milimeters"}',
     found: [{ rule: 'unit-unknown', at: '3. Push the motor' }],
   },
   {
@@ -390,20 +390,13 @@ export const brokenCopies: readonly BrokenCopy[] = [
     from: '11. ::perform{procedure=open-pump part=closing}\n',
     to: '',
     found: [
-      { rule: 'aid-left-in', file: 'procedures/open-pump.md', at: '1. :fit[Set the' },
+      { rule: 'left-out', at: '::perform{procedure=open-pump part=opening}' },
       {
         rule: 'left-out',
-        file: 'procedures/open-pump.md',
-        at: ':remove{item=counterweight',
+        at: '::perform{procedure=open-pump part=opening}',
         when: 'depth = deep',
       },
-      { rule: 'left-out', file: 'procedures/open-pump.md', at: ':remove[Screw the' },
-      { rule: 'left-out', file: 'procedures/open-pump.md', at: '5. :remove{item' },
-      { rule: 'left-out', file: 'procedures/open-pump.md', at: '6. :remove[Pull' },
-      { rule: 'left-out', file: 'procedures/open-pump.md', at: '7. :remove{item' },
-      { rule: 'left-out', file: 'procedures/open-pump.md', at: ':remove[Hoist the' },
-      { rule: 'left-out', file: 'procedures/open-pump.md', at: ':remove[Pull the rod' },
-      { rule: 'aid-left-in', file: 'procedures/open-pump.md', at: '10. :fit[Lay the' },
+      { rule: 'aid-left-in', at: '::perform{procedure=open-pump part=opening}' },
     ],
   },
   {

@@ -125,8 +125,12 @@ function performedBy(procedure: Procedure): readonly string[] {
   );
 }
 
+/** Rules that look at all procedures of a manual, of which only some are told of here. */
+const ofWhole: readonly string[] = ['never-rechecked'];
+
 function graveAmong(findings: readonly Finding[]): readonly string[] {
-  return [...new Set(findings.flatMap(({ level, rule }) => (level === 'note' ? [] : [rule])))];
+  const grave = findings.filter(({ level, rule }) => level !== 'note' && !ofWhole.includes(rule));
+  return [...new Set(grave.map(({ rule }) => rule))];
 }
 
 type Procedures = LinkedManual['procedures'];

@@ -128,18 +128,6 @@ const classes: readonly Class[] = [
   },
   {
     kind: 'unseen',
-    says: 'The step is the only home of the value: there is no other to compare it with.',
-    holds: ({ mutant: { about } }) =>
-      about.is === 'value' &&
-      (about.action?.verb === 'measure' || about.action?.amount !== undefined),
-  },
-  {
-    kind: 'unseen',
-    says: 'The circuit is filled through a closed filler: nothing asks for an open fill point.',
-    holds: (survivor) => everyPair(survivor, (a, b) => isFillerWith('fill', a, b)),
-  },
-  {
-    kind: 'unseen',
     says: 'The aid is fitted while the part that it blocks is still in.',
     holds: (survivor) =>
       everyPair(survivor, ({ item: a }, { item: b }) =>
@@ -173,11 +161,6 @@ const classes: readonly Class[] = [
     kind: 'unseen',
     says: 'Air enters where a part of the circuit was off, but the circuit counts as full.',
     holds: (survivor) => isMove(survivor, ['bleed']) && beforeOf(survivor) === undefined,
-  },
-  {
-    kind: 'unseen',
-    says: 'A torque beside a check is not compared with the catalogue.',
-    holds: ({ mutant: { about } }) => about.is === 'value' && about.action?.verb === 'check',
   },
 ];
 

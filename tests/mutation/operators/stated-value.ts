@@ -1,8 +1,8 @@
-import { allActions, allBlocks } from '../../../src/link/index.ts';
+import type { Item } from '../../../src/catalogue/index.ts';
+import { allActions, allBlocks, limitOf } from '../../../src/link/index.ts';
 import { findQuantities, kindOf, parseQuantity } from '../../../src/quantity/index.ts';
-import type { Written } from '../../../src/syntax/index.ts';
+import type { Action, Written } from '../../../src/syntax/index.ts';
 import type { Edit } from '../edit.ts';
-import { movingActions } from '../moving-actions.ts';
 import type { Mutation, Operator, Subject } from '../operator.ts';
 import { sourceWords } from '../source-words.ts';
 
@@ -36,21 +36,21 @@ export const changeUnit: Operator = {
   },
 };
 
-/** The torque of the catalogue is stated at the action, but in another unit. */
+/** The torque or the limit of the catalogue is stated at the action, but in another unit. */
 export const stateOtherUnit: Operator = {
-  name: 'state a torque in a wrong unit',
+  name: 'state a torque or a limit in a wrong unit',
   mutations: (subject) => stated(subject, inOtherUnit),
 };
 
-/** The torque of the catalogue is stated at the action, a tenth too high. */
+/** The torque or the limit of the catalogue is stated at the action, a tenth too high. */
 export const stateTenthMore: Operator = {
-  name: 'state a torque a tenth off',
+  name: 'state a torque or a limit a tenth off',
   mutations: (subject) => stated(subject, tenthMore),
 };
 
-/** The torque of the catalogue is stated at the action as it is: this is no fault. */
+/** The torque or the limit of the catalogue is stated at the action as it is: this is no fault. */
 export const stateAsItIs: Operator = {
-  name: 'state a torque as it is',
+  name: 'state a torque or a limit as it is',
   mutations: (subject) => stated(subject, (written) => written),
 };
 
@@ -86,19 +86,26 @@ function* stated(
   change: (written: string) => string | undefined,
 ): Generator<Mutation> {
   const { procedure } = linked;
-  for (const { action, item } of movingActions(linked)) {
-    if (action.verb !== 'torque' || action.node === undefined || action.value !== undefined)
-      continue;
-    const final = item.kind === 'fastener' ? item.torque?.written.at(-1) : undefined;
-    const text = final && change(final);
+  for (const action of allActions(procedure)) {
+    const item = linked.item(action.item);
+    if (item === undefined || action.node === undefined || action.value !== undefined) continue;
+    const known = figureOf(action, item);
+    const text = known && change(known);
     if (text === undefined) continue;
     const close = action.place.end.offset - 1;
     yield {
       edits: [{ start: close, end: close, text: ` value="${text}"` }],
       words: `${sourceWords(procedure, action.place)} → ${text}`,
-      about: { is: 'action', action, item },
+      about: { is: 'value', action },
     };
   }
+}
+
+/** What the catalogue says of the figure that an action reaches or reads. */
+function figureOf(action: Action, item: Item): string | undefined {
+  if (action.verb === 'torque')
+    return item.kind === 'fastener' ? item.torque?.written.at(-1) : undefined;
+  return limitOf(action, item)?.written;
 }
 
 function inOtherUnit(written: Written['text']): string | undefined {
@@ -108,6 +115,7 @@ function inOtherUnit(written: Written['text']): string | undefined {
 
 function tenthMore(written: string): string | undefined {
   const { value } = parseQuantity(written);
-  if (value?.form !== 'single') return undefined;
-  return `${Math.round(value.amount.value * 110) / 100} ${value.unit}`;
+  if (value?.form !== 'single' && value?.form !== 'limit') return undefined;
+  const more = `${Math.round(value.amount.value * 1100) / 1000} ${value.unit}`;
+  return value.form === 'limit' ? `${value.limit} ${more}` : more;
 }
