@@ -10,6 +10,8 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 const pureRooms = [
   'source',
   'quantity',
+  'joint',
+  'mixture',
   'applicability',
   'catalogue',
   'syntax',
@@ -20,11 +22,13 @@ const pureRooms = [
   'derive',
   'report',
   'render',
+  'dita',
 ];
 const rooms = [...pureRooms, 'astro', 'command'];
 
 /** What the pure rooms and the schemas may take from npm. None of it reads files, a clock or the network. */
 const purePackages = [
+  '@dagrejs/dagre',
   'damerau-levenshtein',
   'github-slugger',
   'hast',
@@ -34,6 +38,7 @@ const purePackages = [
   'mdast-util-from-markdown',
   'mdast-util-to-hast',
   'mdast-util-to-string',
+  'minisearch',
   'rehype-stringify',
   'remark-directive',
   'remark-frontmatter',
@@ -43,6 +48,7 @@ const purePackages = [
   'unified',
   'unist',
   'unist-util-visit',
+  'uqr',
   'yaml',
   'zod',
 ];
@@ -146,6 +152,7 @@ const nested = [
     'src/syntax/block-directive.ts',
     'src/syntax/blocks.ts',
     'src/syntax/branch.ts',
+    'src/syntax/figure.ts',
     'src/syntax/guarded.ts',
     'src/syntax/repeat.ts',
     'src/syntax/steps.ts',

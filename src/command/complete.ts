@@ -10,6 +10,7 @@ import { checkFolder } from './check-folder.ts';
 import type { ExitCode } from './exit-code.ts';
 import { reasonOf } from './reason-of.ts';
 import { say } from './terminal.ts';
+import { unknownProcedure } from './unknown-procedure.ts';
 
 export interface CompleteOptions {
   /** Folder of the manual. */
@@ -23,12 +24,7 @@ export async function completeCommand(id: string, options: CompleteOptions): Pro
   const checked = await checkFolder(options.in);
   const one = checked.linked.procedures.get(id);
   if (one === undefined) {
-    const near = nearest(id, checked.linked.procedures.keys());
-    const advice =
-      near === undefined
-        ? 'Its id stands after `procedure:` in its file.'
-        : `Did you mean ${near}?`;
-    throw new CannotRun(`There is no procedure ${id} in ${options.in}.`, advice);
+    throw unknownProcedure(id, options.in, nearest(id, checked.linked.procedures.keys()));
   }
   const completion = new Completer(checked.linked).complete(id);
   if (completion === undefined) {

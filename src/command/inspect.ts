@@ -4,7 +4,7 @@ import { reportAsText } from '../report/index.ts';
 import { checkFolder } from './check-folder.ts';
 import type { ExitCode } from './exit-code.ts';
 import { ruleCalled } from './rule-called.ts';
-import { paintFor, say } from './terminal.ts';
+import { paintFor, say, widthOf } from './terminal.ts';
 
 export interface InspectOptions {
   readonly format: 'text' | 'json';
@@ -22,7 +22,7 @@ export async function inspectCommand(folder: string, options: InspectOptions): P
   const checked = await checkFolder(folder);
   const report = select(checked.report, options);
   if (options.format === 'json') say(JSON.stringify(report, undefined, 2));
-  else say(reportAsText(report, checked.textOf, paintFor(process.stdout)));
+  else say(reportAsText(report, checked.textOf, paintFor(process.stdout), widthOf(process.stdout)));
   return report.summary.error + report.summary.warning > 0 ? 1 : 0;
 }
 

@@ -1,11 +1,8 @@
 #!/usr/bin/env node
 import { Command, CommanderError, Option } from 'commander';
 import { CannotRun } from './cannot-run.ts';
-import { completeCommand } from './complete.ts';
 import type { ExitCode } from './exit-code.ts';
-import { explainCommand } from './explain.ts';
-import { inspectCommand } from './inspect.ts';
-import { publishCommand } from './publish.ts';
+import { papers } from './paper.ts';
 import { bearClosedPipes, complain } from './terminal.ts';
 import { version } from './version.ts';
 
@@ -31,6 +28,7 @@ export async function main(words: readonly string[]): Promise<ExitCode> {
   }
 }
 
+/** Each verb is loaded when it is called: a check does not wait for what only printing needs. */
 function commandLine(done: (code: ExitCode) => void): Command {
   const program = new Command('tallybolt')
     .description('Checks workshop procedures like a ledger, then prints sheets to work from.')
@@ -61,6 +59,7 @@ function commandLine(done: (code: ExitCode) => void): Command {
       '\nExample:\n  tallybolt inspect content\n  tallybolt inspect --format json > report.json',
     )
     .action(async (folder, { format, only, level }) => {
+      const { inspectCommand } = await import('./inspect.ts');
       done(await inspectCommand(folder, { format, only: only ?? [], level }));
     });
 
@@ -72,7 +71,34 @@ function commandLine(done: (code: ExitCode) => void): Command {
     .option('--draft', 'write them in spite of errors, with DRAFT on every sheet', false)
     .addHelpText('after', '\nExample:\n  tallybolt publish content --to published')
     .action(async (folder, { to, draft }) => {
+      const { publishCommand } = await import('./publish.ts');
       done(await publishCommand(folder, { to, draft }));
+    });
+
+  program
+    .command('print')
+    .description('check a manual, then print its sheets as PDF files')
+    .argument('[folder]', 'folder of the manual', '.')
+    .option('--to <folder>', 'where the PDF files go', 'printed')
+    .addOption(
+      new Option(
+        '--only <procedures>',
+        'print only these: replace-anvil,change-blades; all, with the charts, when absent',
+      ).argParser(listed),
+    )
+    .option(
+      '--for <condition>',
+      'print only what applies to this machine: "winch = yes & brakes = overrun"',
+    )
+    .addOption(new Option('--paper <paper>', 'size of the paper').choices(papers).default('A4'))
+    .option('--draft', 'print in spite of errors, with DRAFT on every sheet', false)
+    .addHelpText(
+      'after',
+      '\nExample:\n  tallybolt print content --only replace-anvil,change-blades --paper Letter\n  tallybolt print content --for "winch = yes"',
+    )
+    .action(async (folder, { to, only, for: machine, paper, draft }) => {
+      const { printCommand } = await import('./print.ts');
+      done(await printCommand(folder, { to, only: only ?? [], for: machine, paper, draft }));
     });
 
   program
@@ -83,7 +109,45 @@ function commandLine(done: (code: ExitCode) => void): Command {
     .option('--dry-run', 'print what would change, and change nothing', false)
     .addHelpText('after', '\nExample:\n  tallybolt complete replace-anvil --in content --dry-run')
     .action(async (procedure, { in: folder, dryRun }) => {
+      const { completeCommand } = await import('./complete.ts');
       done(await completeCommand(procedure, { in: folder, dryRun }));
+    });
+
+  program
+    .command('pull')
+    .description('list what must be handed out before a job: tools, parts, consumables, fluids')
+    .argument('<procedures...>', 'ids of one procedure or more')
+    .option('--in <folder>', 'folder of the manual', '.')
+    .option('--for <condition>', 'only for these machines: "feed = hydraulic & winch"')
+    .addOption(
+      new Option('--format <format>', 'how to print')
+        .choices(['text', 'csv', 'json'])
+        .default('text'),
+    )
+    .addHelpText(
+      'after',
+      '\nExample:\n  tallybolt pull replace-anvil change-blades --in content --for "!winch"\n  tallybolt pull replace-anvil --in content --format csv > anvil.csv',
+    )
+    .action(async (procedures, { in: folder, for: machines, format }) => {
+      const { pullCommand } = await import('./pull.ts');
+      done(await pullCommand(procedures, { in: folder, for: machines, format }));
+    });
+
+  program
+    .command('hand-over')
+    .description('check a manual, then write the whole of it in an open format for other programs')
+    .argument('[folder]', 'folder of the manual', '.')
+    .addOption(
+      new Option('--to <format>', 'the format: dita is OASIS DITA 1.3')
+        .choices(['dita'])
+        .default('dita'),
+    )
+    .option('--into <folder>', 'where the files go', 'handed-over')
+    .option('--draft', 'write them in spite of errors, marked as a draft', false)
+    .addHelpText('after', '\nExample:\n  tallybolt hand-over content --to dita --into handed-over')
+    .action(async (folder, { into, draft }) => {
+      const { handOverCommand } = await import('./hand-over.ts');
+      done(await handOverCommand(folder, { into, draft }));
     });
 
   program
@@ -92,6 +156,7 @@ function commandLine(done: (code: ExitCode) => void): Command {
     .argument('[rule]', 'id of the rule')
     .addHelpText('after', '\nExample:\n  tallybolt explain left-out')
     .action(async (rule) => {
+      const { explainCommand } = await import('./explain.ts');
       done(await explainCommand(rule));
     });
 

@@ -3,7 +3,7 @@ import { symlink } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import { siteConfig } from '../astro/index.ts';
+import { searchScripts, siteConfig } from '../astro/index.ts';
 import type { Book } from '../render/index.ts';
 import { packageFile } from './package-root.ts';
 
@@ -74,10 +74,25 @@ function packagesFolder(): string {
 function pagesOf(book: Book): string[] {
   return [
     '',
+    'charts/',
     'torque-chart/',
     'fluids/',
+    'tools/',
+    'parts/',
+    'pull-lists/',
+    'hazards/',
+    'signal-words/',
+    'search/',
     'findings/',
+    'rules/',
+    ...book.rules.map(({ family }) => `rules/${family}/`),
+    ...searchScripts,
     ...book.sheets.map(href),
+    ...book.sheets.flatMap(({ pullFiles: { csv, json }, dataFile }) => [
+      csv.href,
+      json.href,
+      dataFile.href,
+    ]),
     ...book.machines.map(href),
   ].map((page) => (page === '' || page.endsWith('/') ? `${page}index.html` : page));
 

@@ -4,24 +4,56 @@ import { join } from 'node:path';
 import { CannotRun } from './cannot-run.ts';
 import { reasonOf } from './reason-of.ts';
 
-/** A small file at the root of a published site, by which the next run knows that it may replace the folder. */
-export const siteMarker = '.tallybolt-site';
+/** A folder that a command writes as a whole, and replaces when it runs again. */
+export interface FolderKind {
+  /** A small file at its root, by which the next run knows that it may replace the folder. */
+  readonly marker: string;
+  /** What is in it: "site". */
+  readonly whole: string;
+  /** The same as one of several: "a published site". */
+  readonly one: string;
+  readonly verb: string;
+  /** The option that names the folder: `--to`. */
+  readonly option: string;
+}
 
-/** Throws CannotRun where the folder holds anything but a published site. A missing or empty folder is fine. */
-export async function refuseForeignFolder(folder: string): Promise<void> {
+export const siteFolder: FolderKind = {
+  marker: '.tallybolt-site',
+  whole: 'site',
+  one: 'a published site',
+  verb: 'publish',
+  option: '--to',
+};
+
+export const ditaFolder: FolderKind = {
+  marker: '.tallybolt-dita',
+  whole: 'export',
+  one: 'a manual that was handed over',
+  verb: 'hand-over',
+  option: '--into',
+};
+
+/** Files whose folder is none of a manual's own. */
+export const folderMarkers: readonly string[] = [siteFolder.marker, ditaFolder.marker];
+
+/** Throws CannotRun where the folder holds anything but what `kind` says. A missing or empty folder is fine. */
+export async function refuseForeignFolder(
+  folder: string,
+  { marker, whole, one, verb, option }: FolderKind,
+): Promise<void> {
   const found = await stat(folder).catch(() => undefined);
   if (found === undefined) return;
   if (!found.isDirectory()) {
     throw new CannotRun(
-      `${folder} is a file, and the site needs a folder.`,
-      'Name another folder with --to.',
+      `${folder} is a file, and the ${whole} needs a folder.`,
+      `Name another folder with ${option}.`,
     );
   }
   const names = await readdir(folder);
-  if (names.length === 0 || existsSync(join(folder, siteMarker))) return;
+  if (names.length === 0 || existsSync(join(folder, marker))) return;
   throw new CannotRun(
-    `${folder} holds files that are not a published site (such as ${names.sort().slice(0, 3).join(', ')}), and publishing would delete them.`,
-    'Name an empty or a new folder with --to, or empty this one yourself.',
+    `${folder} holds files that are not ${one} (such as ${names.sort().slice(0, 3).join(', ')}), and ${verb} would delete them.`,
+    `Name an empty or a new folder with ${option}, or empty this one yourself.`,
   );
 }
 
@@ -29,24 +61,29 @@ export async function refuseForeignFolder(folder: string): Promise<void> {
  * Puts `fresh` in the place of `target` by renaming; what stood there goes to `old`. If the second
  * rename fails, the first is taken back.
  */
-export async function swapFolders(fresh: string, target: string, old: string): Promise<void> {
+export async function swapFolders(
+  fresh: string,
+  target: string,
+  old: string,
+  kind: FolderKind,
+): Promise<void> {
   const replaces = existsSync(target);
   try {
     if (replaces) await rename(target, old);
   } catch (error) {
-    throw cannotReplace(target, error);
+    throw cannotReplace(target, kind, error);
   }
   try {
     await rename(fresh, target);
   } catch (error) {
     if (replaces) await rename(old, target);
-    throw cannotReplace(target, error);
+    throw cannotReplace(target, kind, error);
   }
 }
 
-function cannotReplace(target: string, error: unknown): CannotRun {
+function cannotReplace(target: string, { whole }: FolderKind, error: unknown): CannotRun {
   return new CannotRun(
-    `The new site cannot be put in the place of ${target}: ${reasonOf(error)}.`,
-    'Close whatever holds the folder open, then publish again. The old site is still there.',
+    `The new ${whole} cannot be put in the place of ${target}: ${reasonOf(error)}.`,
+    `Close whatever holds the folder open, then run it again. The old ${whole} is still there.`,
   );
 }

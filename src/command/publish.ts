@@ -1,11 +1,9 @@
 import { join, resolve } from 'node:path';
-import { makeBook } from '../render/index.ts';
-import { reportAsText, summaryAsText } from '../report/index.ts';
-import { CannotRun } from './cannot-run.ts';
-import { checkFolder } from './check-folder.ts';
+import { summaryAsText } from '../report/index.ts';
+import { checkedBook } from './checked-book.ts';
 import type { ExitCode } from './exit-code.ts';
 import { publishSite } from './publish-site.ts';
-import { complain, paintFor, say } from './terminal.ts';
+import { say } from './terminal.ts';
 
 export interface PublishOptions {
   readonly to: string;
@@ -17,32 +15,15 @@ export async function publishCommand(
   folder: string,
   { to, draft }: PublishOptions,
 ): Promise<ExitCode> {
-  const checked = await checkFolder(folder);
-  const { report } = checked;
-  if (report.manual.procedures === 0) {
-    throw new CannotRun(
-      `The manual in ${folder} has no procedure that can be read.`,
-      'Run `tallybolt inspect` to see why.',
-    );
-  }
-  const findings = report.summary.error + report.summary.warning > 0;
-  if (findings) complain(reportAsText(report, checked.textOf, paintFor(process.stderr)));
-  if (report.summary.error > 0 && !draft) {
-    complain(
-      'Nothing was published: the errors above come first. `--draft` publishes with DRAFT on every sheet.',
-    );
-    return 1;
-  }
+  const ready = await checkedBook(folder, { draft, undone: 'Nothing was published' });
+  if (ready === undefined) return 1;
+  const { book, figures, hasFindings, checked } = ready;
   const out = resolve(to);
-  const book = makeBook(checked.linked, report, { draft });
-  // A draft may show a picture that is not there: a finding tells it.
-  const figures = book.figures
-    .filter(({ from }) => checked.files.others.includes(from))
-    .map(({ from, to }) => ({ path: to, absolute: join(checked.folder, from) }));
   await publishSite(book, figures, out);
-  if (!findings) say(summaryAsText(report));
+  if (!hasFindings) say(summaryAsText(checked.report));
+  const count = book.sheets.length;
   say(
-    `${book.sheets.length} sheets${draft ? ', marked DRAFT,' : ''} published: open ${join(out, 'index.html')}`,
+    `${count} ${count === 1 ? 'sheet' : 'sheets'}${draft ? ', marked DRAFT,' : ''} published: open ${join(out, 'index.html')}`,
   );
-  return findings ? 1 : 0;
+  return hasFindings ? 1 : 0;
 }

@@ -22,6 +22,11 @@ export function paintFor(stream: NodeJS.WriteStream): Paint {
   return wanted ? colours : noPaint;
 }
 
+/** Columns of a terminal; undefined for a pipe or a file, whose lines nobody breaks. */
+export function widthOf(stream: NodeJS.WriteStream): number | undefined {
+  return stream.isTTY === true && stream.columns > 0 ? Math.max(40, stream.columns) : undefined;
+}
+
 export function say(text: string): void {
   process.stdout.write(text.endsWith('\n') ? text : `${text}\n`);
 }

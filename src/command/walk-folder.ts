@@ -2,7 +2,7 @@ import type { Dirent } from 'node:fs';
 import { readdir, realpath, stat } from 'node:fs/promises';
 import { join, sep } from 'node:path';
 import { CannotRun } from './cannot-run.ts';
-import { siteMarker } from './publish-folder.ts';
+import { folderMarkers } from './publish-folder.ts';
 import { reasonOf } from './reason-of.ts';
 
 /** What is no file, or a link that is not followed. */
@@ -52,7 +52,7 @@ async function entriesOf(folder: string, path: string): Promise<readonly Dirent[
       'See that you may read it, or take it out of the manual.',
     );
   });
-  if (path !== '' && entries.some(({ name }) => name === siteMarker)) return [];
+  if (path !== '' && entries.some(({ name }) => folderMarkers.includes(name))) return [];
   return entries.filter(({ name }) => !name.startsWith('.') && name !== 'node_modules');
 }
 

@@ -85,6 +85,42 @@ describe('a text that cannot be read', () => {
     expect(await places()).toEqual(['file-unreadable manual.yaml:1']);
   });
 
+  test('a name that only its capital letters or its ending keep from being read', async () => {
+    await folder.write({
+      'procedures/x.MD': second,
+      'procedures/deep/Y.Markdown': second,
+      'machines/m.YML': 'machine: m\n',
+      'Procedures2/z.md': second,
+      'figures/x.SVG': '<svg/>',
+    });
+    expect((await findings()).map(({ file, message, help }) => [file, message, help])).toEqual(
+      [
+        ['machines/m.YML', 'machines/m.yml'],
+        ['procedures/deep/Y.Markdown', 'procedures/deep/Y.md'],
+        ['procedures/x.MD', 'procedures/x.md'],
+      ].map(([file = '', right = '']) => [
+        file,
+        `This file cannot be read: its name would have to be \`${right}\``,
+        `Rename it to \`${right}\`.`,
+      ]),
+    );
+  });
+
+  test('says what to do by what is wrong', async () => {
+    await folder.write({
+      'procedures/b.md': new Uint8Array(64).fill(0xff),
+      'procedures/c.md': long + long,
+    });
+    await mkdir(join(folder.path, 'procedures/d.md'));
+    await symlink('gone.md', join(folder.path, 'procedures/e.md'));
+    expect((await findings()).map(({ help }) => help)).toEqual([
+      'Save it again as plain text in UTF-8, or take it out of the manual.',
+      'Split it into several, or take it out of the manual.',
+      'Give the folder another name, without the ending of a file.',
+      'Put the file itself in its place, or take the link out.',
+    ]);
+  });
+
   test.skipIf(isRoot)('a file that may not be read', async () => {
     await folder.write({ 'procedures/b.md': second });
     await chmod(join(folder.path, 'procedures/b.md'), 0);
@@ -110,6 +146,17 @@ describe('a text that can be read, whatever it looks like', () => {
       'manual.yaml': '\uFEFFtitle: T\n',
     });
     expect(await places()).toEqual([]);
+  });
+
+  test('with a byte order mark, which is no column of the first line but a letter of the file', async () => {
+    await folder.write({ 'manual.yaml': '\uFEFFtitel: T\n', 'procedures/b.md': '\uFEFFText.' });
+    expect((await findings()).map(({ file, start, end }) => [file, start, end.column])).toEqual([
+      ['manual.yaml', { line: 1, column: 1, offset: 1 }, 6],
+      ['procedures/b.md', { line: 1, column: 1, offset: 0 }, 6],
+    ]);
+    const { out } = await run(['inspect', folder.path]);
+    expect(out).toContain('  1 | titel: T\n    | ^^^^^\n');
+    expect(out).toContain('  1 | Text.\n    | ^^^^^\n');
   });
 
   test('with CRLF, at the same lines and columns', async () => {

@@ -52,6 +52,19 @@ test('keeps the line ends of the file', async () => {
   expect((await text()).replaceAll('\r\n', '')).not.toContain('\n');
 });
 
+test('keeps a byte order mark, and writes only the missing steps', async () => {
+  const marked = `\uFEFF${brokenManual[file]}`;
+  await folder.write({ ...brokenManual, [file]: marked });
+  expect((await complete('oil-hinge')).code).toBe(1);
+  const bytes = await readFile(join(folder.path, file));
+  expect([...bytes.subarray(0, 6)]).toEqual([0xef, 0xbb, 0xbf, ...Buffer.from('---')]);
+  const written = bytes.toString('utf8');
+  expect(written.startsWith(marked.trimEnd())).toBe(true);
+  await folder.write(brokenManual);
+  await complete('oil-hinge');
+  expect(written).toBe(`\uFEFF${await text()}`);
+});
+
 test('refuses a procedure that there is not', async () => {
   await folder.write(soundManual);
   const { code, out, err } = await complete('oil-hing');

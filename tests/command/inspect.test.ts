@@ -28,7 +28,7 @@ describe('the exit code', () => {
     const ran = await run(['inspect', manualFolders.demo]);
     expect(ran).toMatchObject({ code: 0, err: '' });
     expect(ran.out).toMatch(
-      /\d+ procedures, \d+ steps, \d+ actions checked; everything balances, 1 waived\.\n/,
+      /^.*: \d+ procedures, \d+ steps, \d+ actions checked; everything balances, 1 waived\.\n\nWaived:\n/,
     );
   });
 
@@ -71,6 +71,11 @@ describe('a folder that holds no manual ends with 2 and a plain message', () => 
       /^tallybolt: There is no manual\.yaml in .*empty\.\nA manual is a folder with manual\.yaml.*\.\n$/,
     ],
     [
+      'with a manual.yml',
+      'short',
+      /^tallybolt: There is no manual\.yaml in .*short, but there is Manual\.yml\.\nRename it to manual\.yaml\.\n$/,
+    ],
+    [
       'with a folder called manual.yaml',
       'odd',
       /^tallybolt: manual\.yaml in .*odd cannot be read: it is a folder\.\n$/,
@@ -78,6 +83,7 @@ describe('a folder that holds no manual ends with 2 and a plain message', () => 
   ])('%s', async (_, name, message) => {
     await writeFile(join(folder.path, 'a-file'), 'text');
     await mkdir(join(folder.path, 'empty'));
+    await folder.write({ 'short/Manual.yml': 'title: T\n' });
     await mkdir(join(folder.path, 'odd/manual.yaml'), { recursive: true });
     const { code, out, err } = await run(['inspect', join(folder.path, name)]);
     expect({ code, out }).toEqual({ code: 2, out: '' });
@@ -167,6 +173,65 @@ describe('--only', () => {
       code: 2,
       out: '',
       err: 'tallybolt: There is no rule left-otu.\nDid you mean left-out?\n',
+    });
+  });
+});
+
+describe('waivers', () => {
+  const page = brokenManual['procedures/oil-hinge.md'];
+  const waiving = (rule: string): string => `:::waive{rule=${rule}}\nAgreed for ${rule}.\n:::\n\n`;
+  const rules = 'rules: { left-loose: warning, left-out: note }';
+  const shown = async (...words: string[]) => {
+    const { out } = await run(['inspect', '--format', 'json', ...words, folder.path]);
+    const report = reportSchema.parse(JSON.parse(out));
+    return {
+      waivers: report.waivers.map(({ rule, waived }) => `${rule} ${waived.length}`),
+      waived: report.summary.waived,
+      findings: report.findings.length,
+    };
+  };
+  beforeEach(() =>
+    folder.write({
+      'manual.yaml': `title: T\n${rules}\n`,
+      'procedures/oil-hinge.md': page.replace(
+        '1. :loosen',
+        `${waiving('left-loose')}${waiving('left-out')}1. :loosen`,
+      ),
+    }),
+  );
+
+  test('are all listed and counted where nothing is left out', async () => {
+    expect(await shown()).toEqual({
+      waivers: ['left-loose 1', 'left-out 1'],
+      waived: 2,
+      findings: 0,
+    });
+  });
+
+  test('of other rules than those of --only are neither listed nor counted', async () => {
+    expect(await shown('--only', 'left-out')).toEqual({
+      waivers: ['left-out 1'],
+      waived: 1,
+      findings: 0,
+    });
+    expect(await shown('--only', 'left-open')).toEqual({ waivers: [], waived: 0, findings: 0 });
+    const { out } = await run(['inspect', '--only', 'left-out', folder.path]);
+    expect(out).toContain('everything balances, 1 waived.');
+    expect(out).toContain('Agreed for left-out.');
+    expect(out).not.toContain('Agreed for left-loose.');
+  });
+
+  test('of findings below --level are neither listed nor counted', async () => {
+    expect(await shown('--level', 'warning')).toEqual({
+      waivers: ['left-loose 1'],
+      waived: 1,
+      findings: 0,
+    });
+    expect(await shown('--level', 'error')).toEqual({ waivers: [], waived: 0, findings: 0 });
+    expect(await shown('--level', 'warning', '--only', 'left-out')).toEqual({
+      waivers: [],
+      waived: 0,
+      findings: 0,
     });
   });
 });

@@ -3,12 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { rules } from '../../src/rules/index.ts';
 import { run } from './run.ts';
 
-const verbs = ['inspect', 'publish', 'complete', 'explain'];
+const verbs = ['inspect', 'publish', 'print', 'complete', 'pull', 'hand-over', 'explain'];
 
 test('--help lists the verbs and the exit codes', async () => {
   const { code, out, err } = await run(['--help']);
   expect({ code, err }).toEqual({ code: 0, err: '' });
-  const listed = [...out.matchAll(/^ {2}([a-z]+) \[/gm)].map(([, verb]) => verb);
+  const listed = [...out.matchAll(/^ {2}([a-z-]+) \[/gm)].map(([, verb]) => verb);
   expect(listed.filter((verb) => verb !== 'help')).toEqual(verbs);
   expect(out).toContain('Exit codes: 0 clean, 1 findings, 2 could not run.');
 });
