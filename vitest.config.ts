@@ -5,5 +5,6 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/bench/**'],
     testTimeout: 60_000,
+    hookTimeout: 180_000,
   },
 });
