@@ -78,6 +78,7 @@ export const stepSchema = z.strictObject({
     .describe('How long nobody is needed after it: draining, drying, cooling'),
   tools: ids.optional(),
   consumables: ids.optional(),
+  changed: text.optional().describe('Revision in which the step last changed: a bar marks it'),
 });
 
 export const hazardBlockSchema = z.strictObject({

@@ -1,6 +1,6 @@
 import { type Item, type ItemKind, itemsOfKind, mayHave } from '../catalogue/index.ts';
 import { nearest } from '../source/index.ts';
-import type { Block, Perform, Ref } from '../syntax/index.ts';
+import type { Block, Perform, Ref, Written } from '../syntax/index.ts';
 import type { LinkFact } from './facts.ts';
 import type { LinkedManual, LinkedProcedure } from './linked.ts';
 import { allActions, allBlocks, allSteps } from './walk.ts';
@@ -86,6 +86,7 @@ class Checker {
     for (const step of allSteps(this.#one.procedure)) {
       for (const ref of step.needs) this.#known('step', ref, known, this.#one.procedure.id);
       if (step.at !== undefined) this.#item(step.at);
+      if (step.changed !== undefined) this.#revision(step.changed);
       for (const ref of step.tools) this.#item(ref, ['tool'], 'tools');
       for (const ref of step.consumables) this.#item(ref, ['consumable', 'circuit'], 'consumables');
     }
@@ -143,6 +144,14 @@ class Checker {
     );
   }
 
+  #revision({ text, place }: Written): void {
+    const { id, front } = this.#one.procedure;
+    const known = [...front.history.map(({ revision }) => revision), front.revision].filter(
+      (revision) => revision !== undefined,
+    );
+    this.#known('revision', { id: text, place }, [...new Set(known)], id);
+  }
+
   #item(ref: Ref, kinds?: readonly ItemKind[], member?: string): void {
     const { catalogue } = this.#one;
     if (!mayHave(catalogue, ref.id)) {
@@ -166,7 +175,7 @@ class Checker {
   }
 
   #known(
-    what: 'procedure' | 'section' | 'step' | 'position' | 'instance' | 'limit',
+    what: 'procedure' | 'section' | 'step' | 'position' | 'instance' | 'limit' | 'revision',
     ref: Ref,
     known: readonly string[],
     owner: string,

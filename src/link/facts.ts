@@ -30,7 +30,8 @@ type ProcedureFact = { readonly procedure: string; readonly place: Place } & (
         | 'state'
         | 'position'
         | 'instance'
-        | 'limit';
+        | 'limit'
+        | 'revision';
       readonly id: string;
       readonly owner: string;
       readonly near?: string;

@@ -51,6 +51,7 @@ function stepRow(step: Step, hazards: readonly HazardPanel[], context: SheetCont
   const placed = job && jobInPlace(job, context);
   const blocks = placed === undefined ? step.blocks : step.blocks.slice(0, -1);
   const body = [
+    ...changedWords(step, context),
     ...guards(hazards, context),
     ...onlyFor(step.when, context),
     ...neededSteps(step.needs, context),
@@ -68,7 +69,18 @@ function stepRow(step: Step, hazards: readonly HazardPanel[], context: SheetCont
     body,
     margin: margin(step, context),
     work: placed?.work,
+    isChanged: isChanged(step, context),
   });
+}
+
+/** True where a step changed in the revision that the sheet is printed in. */
+const isChanged = ({ changed }: Step, { one }: SheetContext): boolean =>
+  changed !== undefined && changed.text === one.procedure.front.revision;
+
+function changedWords(step: Step, context: SheetContext): Element[] {
+  return isChanged(step, context)
+    ? [h('p.changed-words', `Changed in revision ${step.changed?.text}`)]
+    : [];
 }
 
 /** The only job in place of a step where nothing follows it: its work has the whole width below the step. */
@@ -97,12 +109,15 @@ interface Row {
   readonly margin: readonly ElementContent[];
   /** That of a job in place, below all. */
   readonly work: Element | undefined;
+  /** A bar marks a step that is new in this revision. */
+  readonly isChanged?: boolean;
 }
 
-function row({ number, lines, when, body, margin, work }: Row): Element {
+function row({ number, lines, when, body, margin, work, isChanged = false }: Row): Element {
   const tick = h('input', { type: 'checkbox', ariaLabel: `Step ${number} done` });
   const named = { id: stepAnchor(number), dataStep: number, dataLines: lines };
-  return h('li.step', { ...named, ...shownWhen(when) }, [
+  const className = isChanged ? ['step', 'changed'] : ['step'];
+  return h('li', { className, ...named, ...shownWhen(when) }, [
     h('label.tick', [tick, h('span.number', number)]),
     h('div.body', [...body]),
     h('div.margin', [...margin]),

@@ -56,6 +56,7 @@ import { rule as textAlternativeMissing } from './links/text-alternative-missing
 import { rule as unknownItem } from './links/unknown-item.ts';
 import { rule as unknownMachine } from './links/unknown-machine.ts';
 import { rule as unknownProcedure } from './links/unknown-procedure.ts';
+import { rule as unknownRevision } from './links/unknown-revision.ts';
 import { rule as unknownRule } from './links/unknown-rule.ts';
 import { rule as unknownSection } from './links/unknown-section.ts';
 import { rule as unknownState } from './links/unknown-state.ts';
@@ -163,6 +164,7 @@ export const rules: readonly Rule[] = [
   unknownItem,
   unknownMachine,
   unknownProcedure,
+  unknownRevision,
   unknownRule,
   unknownSection,
   unknownState,

@@ -70,6 +70,8 @@ export interface Step {
   readonly wait: Written | undefined;
   readonly tools: readonly Ref[];
   readonly consumables: readonly Ref[];
+  /** Revision of the procedure in which it last changed. */
+  readonly changed: Written | undefined;
   readonly blocks: readonly Block[];
   readonly place: Place;
 }

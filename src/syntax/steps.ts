@@ -45,6 +45,7 @@ function readStep(reading: Reading, item: ListItem, around: Around): Step {
     wait: given?.written('wait'),
     tools: given?.refs('tools') ?? [],
     consumables: given?.refs('consumables') ?? [],
+    changed: given?.written('changed'),
     blocks: readBlocks(reading, content, inside),
     place: reading.placeOf(item),
   };
