@@ -6,5 +6,7 @@ export default defineConfig({
     exclude: ['tests/bench/**'],
     testTimeout: 60_000,
     hookTimeout: 180_000,
+    // Most of the time goes into commands and browsers, which leave the worker idle.
+    maxWorkers: '100%',
   },
 });

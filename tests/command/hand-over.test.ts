@@ -40,6 +40,7 @@ test('a sound manual is handed over with 0, with its pictures, twice with the sa
     'figures/a b.svg',
     'manual.ditamap',
     'procedures/oil-hinge.dita',
+    'safety.dita',
     'torque-chart.dita',
   ]);
   const first = await textsBelow(out);
