@@ -1,8 +1,8 @@
 import type { Draft, Rule } from '../rule.ts';
 import { ledgerDraft } from '../telling/ledger-draft.ts';
-import { openingOf } from '../telling/opening.ts';
+import { noneOpen, openingOf } from '../telling/opening.ts';
 import { declared } from '../telling/trace.ts';
-import { the, theyAre, thingOf } from '../wording/thing.ts';
+import { the, thingOf } from '../wording/thing.ts';
 
 export const rule: Rule = {
   id: 'drain-shut',
@@ -14,7 +14,7 @@ export const rule: Rule = {
       const points = fact.points.map((id) => thingOf(examined, fact.procedure, id));
       const [first] = points;
       yield ledgerDraft(examined, fact, {
-        message: `${the(thing)} cannot drain: ${points.length === 1 ? `${points.map(theyAre).join('')} shut` : `neither ${points.map((point) => the(point)).join(' nor ')} is open`}`,
+        message: `${the(thing)} cannot drain: ${noneOpen(points)}`,
         help: first === undefined ? undefined : `Write ${openingOf(first)} before this.`,
         related: [declared(fact.byPlace, 'the drain')],
       });

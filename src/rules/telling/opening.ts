@@ -1,5 +1,5 @@
 import { directive } from '../wording/directive.ts';
-import type { Thing } from '../wording/thing.ts';
+import { type Thing, the, theyAre } from '../wording/thing.ts';
 
 /** The line that opens a drain or fill point. */
 export function openingOf(point: Thing): string {
@@ -16,4 +16,11 @@ export function shuttingOf(point: Thing): string {
   if (item?.kind === 'connection') return directive('connect', point);
   if (item?.kind === 'control') return directive('set', point, { to: item.home });
   return directive('install', point);
+}
+
+/** "the drain plug is shut", "neither the drain plug nor the drain cock is open" */
+export function noneOpen(points: readonly Thing[]): string {
+  const [only, ...others] = points;
+  if (only !== undefined && others.length === 0) return `${theyAre(only)} shut`;
+  return `neither ${points.map((point) => the(point)).join(' nor ')} is open`;
 }
