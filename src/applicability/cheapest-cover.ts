@@ -1,11 +1,12 @@
 import type { Cover, Cube, Length } from './cube.ts';
 import { addLength, compareLength, cubeLength, cubeSet, NOTHING } from './cube.ts';
 import type { Diagrams } from './diagrams.ts';
+import type { Effort } from './search-effort.ts';
 import type { VariantSet } from './variant-set.ts';
 
 /** Steps of the search after which the best cover found so far is taken. */
 const STEP_LIMIT = 20_000;
-const ROW_LIMIT = 800;
+const ROW_LIMIT = 200;
 
 /** Indexes of cubes as bits. */
 type Row = bigint;
@@ -24,8 +25,9 @@ export function cheapestCover(
   diagrams: Diagrams,
   cubes: readonly Cube[],
   on: VariantSet,
+  effort: Effort,
 ): Cover | undefined {
-  const rows = rowsOf(diagrams, cubes, on);
+  const rows = rowsOf(diagrams, cubes, on, effort);
   if (rows === undefined) return undefined;
   const lengths = cubes.map((cube) => cubeLength(diagrams, cube));
   const choice = search(rows, lengths);
@@ -37,10 +39,12 @@ function rowsOf(
   diagrams: Diagrams,
   cubes: readonly Cube[],
   on: VariantSet,
+  effort: Effort,
 ): readonly Row[] | undefined {
   let pieces: readonly { readonly set: VariantSet; readonly row: Row }[] = [{ set: on, row: 0n }];
   for (const [index, cube] of cubes.entries()) {
     const set = cubeSet(diagrams, cube);
+    if (!effort.spend(pieces.length)) return undefined;
     pieces = pieces.flatMap((piece) => {
       const inside = diagrams.and(piece.set, set);
       if (inside === diagrams.none) return [piece];

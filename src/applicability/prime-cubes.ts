@@ -1,6 +1,7 @@
 import type { Cube } from './cube.ts';
 import { cubeSet } from './cube.ts';
 import type { Diagrams } from './diagrams.ts';
+import type { Effort } from './search-effort.ts';
 import type { VariantSet } from './variant-set.ts';
 
 interface Prime {
@@ -10,7 +11,7 @@ interface Prime {
 
 /**
  * Every cube within `upper` that no other cube within it contains: the prime implicants, with tests of
- * several values. Undefined if there are more than `limit` at some node.
+ * several values. Undefined if there are more than `limit` at some node, or the effort is used up.
  *
  * At each node a prime passes a group of values of the node's attribute. What it says about the later
  * attributes is prime for what the group's children have in common, so the meets of children are searched.
@@ -19,6 +20,7 @@ export function primeCubes(
   diagrams: Diagrams,
   upper: VariantSet,
   limit: number,
+  effort: Effort,
 ): readonly Cube[] | undefined {
   const known = new Map<VariantSet, readonly Prime[] | undefined>([
     [diagrams.none, []],
@@ -40,6 +42,7 @@ export function primeCubes(
       if (rests === undefined) return undefined;
       const values = indexesWhere(node.children, (child) => diagrams.covers(child, meet));
       const others = node.children.filter((_, index) => !values.includes(index));
+      if (!effort.spend(rests.length + 1)) return undefined;
       for (const rest of rests) {
         if (others.some((child) => diagrams.covers(child, rest.set))) continue;
         const cube =

@@ -37,6 +37,11 @@ export class Space {
     for (const attribute of attributes) this.#place(this.#levels.length, attribute);
   }
 
+  /** How many attributes were added to those that the manual declares. */
+  get added(): number {
+    return this.#levels.length - this.attributes.length;
+  }
+
   /** The declared attribute of this id. */
   attribute(id: string): Attribute | undefined {
     const place = this.#places.get(id);
@@ -55,7 +60,7 @@ export class Space {
     }
     const [first, ...rest] = ways.map((way) => way.value);
     if (first === undefined) throw new RangeError(`“${label}” has no way through it`);
-    let number = this.#levels.length - this.attributes.length + 1;
+    let number = this.added + 1;
     while (this.#places.has(`branch ${number}`)) number += 1;
     const attribute = { id: `branch ${number}`, values: [first, ...rest], label, ways } as const;
     this.#place(this.#diagrams.addLevel(ways.length), attribute);

@@ -25,8 +25,18 @@ export type {
   Torque,
 } from './model.ts';
 export { nameOf, pluralName, pluralOf } from './name-of.ts';
+export { namedAsItsFile } from './named-as-its-file.ts';
 export { type OwnItems, ownItemParts, readOwnItems } from './own-items.ts';
 export { positionsOf } from './pattern.ts';
-export { readManual } from './read-manual.ts';
+export { machineFile } from './read-machine.ts';
+export {
+  type MachineName,
+  ManualReader,
+  machinesTwice,
+  manualFile,
+  type ReadManual,
+  readManual,
+} from './read-manual.ts';
 export { type Reference, referencesOf } from './references.ts';
 export { isSingleUse } from './single-use.ts';
+export { stronglyConnected } from './strongly-connected.ts';

@@ -1,6 +1,8 @@
 export { type Account, type Counts, sameCounts } from './account.ts';
 export { type Contract, expectedAtEnd, startOf } from './contract.ts';
-export type { LedgerFact, Spread, Trace } from './facts.ts';
+export type { LedgerFact, PerformedBy, Spread, Trace } from './facts.ts';
+export { factKey, type Performing } from './fold-performed.ts';
+export { awayIn, type ItemState, type StateFor, statesOfItem } from './item-states.ts';
 export type { Entry } from './journal.ts';
 export { keepLedger, type Ledger, openLedger } from './keep-ledger.ts';
 export { itemStates, moveOf, statesOf, verbsFor } from './kinds.ts';

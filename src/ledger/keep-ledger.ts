@@ -8,12 +8,12 @@ import { Books } from './books.ts';
 import { uncapped } from './caps.ts';
 import { type Contract, contractOf, expectedAtEnd, startOf } from './contract.ts';
 import type { LedgerFact } from './facts.ts';
-import { foldPerformed } from './fold-performed.ts';
+import { type Folded, factKey, foldPerformed } from './fold-performed.ts';
 import { joinInstances } from './join-instances.ts';
 import { traceOf } from './journal.ts';
 import { checkNeeds } from './needs.ts';
 import { type Precedence, precedenceOf } from './precedence.ts';
-import { programOf } from './program.ts';
+import { type Op, programOf } from './program.ts';
 import { Run, type Setting } from './run.ts';
 import { Summaries } from './summaries.ts';
 import type { Summary } from './summary.ts';
@@ -22,15 +22,28 @@ import { walk } from './walk.ts';
 /** The ledger of a manual, opened: procedures are analysed as they are asked for, each once. */
 export interface Ledger {
   readonly summaryOf: (one: LinkedProcedure) => Summary;
+  /** What is to be told of a procedure. */
+  readonly toldOf: (one: LinkedProcedure) => Folded;
   /** A run over a procedure up to a `::reverse` in it, or to its end. */
   readonly run: (one: LinkedProcedure, until?: Reverse) => { run: Run; contract: Contract };
+  /** A run over what stands whole before an offset of the procedure's text. */
+  readonly runBefore: (one: LinkedProcedure, offset: number) => { run: Run; contract: Contract };
 }
 
 /** Runs every procedure of the manual through the ledger, each once. Facts in order of procedure, then of work. */
 export function keepLedger(linked: LinkedManual): readonly LedgerFact[] {
   const ledger = openLedger(linked);
-  const summaries = [...linked.procedures.values()].map((one) => ledger.summaryOf(one));
-  return foldPerformed(summaries, linked.manual.space);
+  const told = [...linked.procedures.values()].map((one) => ledger.toldOf(one));
+  const performers = Map.groupBy(
+    told.flatMap(({ performing }) => performing),
+    ({ key }) => key,
+  );
+  return told
+    .flatMap(({ facts }) => facts)
+    .map((fact) => {
+      const found = fact.origin === undefined ? performers.get(factKey(fact)) : undefined;
+      return found === undefined ? fact : { ...fact, performedBy: found.map(({ by }) => by) };
+    });
 }
 
 export function openLedger(linked: LinkedManual): Ledger {
@@ -52,9 +65,25 @@ export function openLedger(linked: LinkedManual): Ledger {
     perform: (run, op) => summaries.perform(run, op),
   };
   const summaries: Summaries = new Summaries(linked, (one) => analyse(one, setting));
+  const summaryOf = (one: LinkedProcedure): Summary => summaries.of(one);
+  const ofFile = (file: string): Summary | undefined => {
+    const outline = linked.outlines.byFile.get(file);
+    const one = outline && linked.procedures.get(outline.id);
+    return one && summaryOf(one);
+  };
   return {
-    summaryOf: (one) => summaries.of(one),
-    run: (one, until) => summaries.within(one, () => runThrough(one, setting, until)),
+    summaryOf,
+    toldOf: (one) => foldPerformed(summaryOf(one), ofFile, space),
+    run: (one, until) =>
+      summaries.within(one, () =>
+        runThrough(one, setting, (op) => op.type === 'reverse' && op.reverse === until),
+      ),
+    runBefore: (one, offset) =>
+      summaries.within(one, () =>
+        runThrough(one, setting, ({ type, place }) =>
+          type === 'step' ? place.start.offset >= offset : place.end.offset > offset,
+        ),
+      ),
   };
 }
 
@@ -72,7 +101,7 @@ function presenceIn(space: Space): Setting['presence'] {
 function runThrough(
   linked: LinkedProcedure,
   setting: Setting,
-  until?: Reverse,
+  isBehindEnd: (op: Op) => boolean = () => false,
 ): { run: Run; contract: Contract } {
   const { space, accounts } = setting;
   const { procedure } = linked;
@@ -84,7 +113,7 @@ function runThrough(
   const books = new Books(space, (account) => startOf(contract, account));
   const run = new Run(setting, linked, scope, books);
   const program = programOf(linked, procedure.sections, space, scope);
-  const end = program.findIndex((op) => op.type === 'reverse' && op.reverse === until);
+  const end = program.findIndex(isBehindEnd);
   walk(run, end < 0 ? program : program.slice(0, end));
   return { run, contract };
 }

@@ -1,28 +1,18 @@
 import type { Place } from '../../schemas/finding.ts';
-import type { Item } from '../catalogue/index.ts';
-import { type ManualFiles, nearest, type PictureSize } from '../source/index.ts';
+import type { Catalogue } from '../catalogue/index.ts';
+import { nearest } from '../source/index.ts';
 import type { FigureBlock } from '../syntax/index.ts';
+import type { Assets } from './assets.ts';
 import type { LinkFact, PictureFact } from './facts.ts';
-import type { LinkedManual, LinkedProcedure } from './linked.ts';
+import type { LinkedProcedure } from './linked.ts';
 import { targetOf } from './paths.ts';
 import { allBlocks } from './walk.ts';
 
 /** Pictures that a browser and a printer can show. */
 const pictures = /\.(svg|png|jpe?g|webp)$/i;
 
-/** Sizes of the pictures that may be shown, by path. */
-export function pictureSizes(files: ManualFiles): ReadonlyMap<string, PictureSize> {
-  return new Map(
-    (files.pictures ?? []).flatMap((picture) =>
-      picture.state === 'fit' && picture.size !== undefined
-        ? [[picture.path, picture.size] as const]
-        : [],
-    ),
-  );
-}
-
 /** Pictures that are not there or cannot be shown, or have no text alternative; items called out twice in one. */
-export function checkFigures(one: LinkedProcedure, files: ManualFiles): readonly LinkFact[] {
+export function checkFigures(one: LinkedProcedure, assets: Assets): readonly LinkFact[] {
   const { procedure } = one;
   const figures = [...allBlocks(procedure)].filter((block) => block.type === 'figure');
   const shown = [
@@ -40,7 +30,7 @@ export function checkFigures(one: LinkedProcedure, files: ManualFiles): readonly
     ...shown.flatMap(({ src, place, alt, callouts }): readonly LinkFact[] => {
       const at = { procedure: procedure.id, place };
       const target = targetOf(procedure.file, src);
-      const faults = check(src, procedure.file, files, callouts > 0);
+      const faults = check(src, procedure.file, assets, callouts > 0);
       const facts: LinkFact[] = faults.map((fault) => ({ ...at, ...fault }));
       if (target.kind === 'file' && !alt?.trim())
         facts.push({ ...at, kind: 'alternative-missing', path: target.path });
@@ -50,31 +40,27 @@ export function checkFigures(one: LinkedProcedure, files: ManualFiles): readonly
   ];
 }
 
-/** Pictures that entries of the catalogue name and that are not there or cannot be shown. */
-export function checkEntryFigures(manual: LinkedManual, files: ManualFiles): readonly LinkFact[] {
-  const items = new Set<Item>();
-  for (const machine of manual.manual.machines.values()) {
-    for (const item of machine.items.values()) items.add(item);
-  }
-  return [...items].flatMap((item) => {
+/** Pictures that entries of a machine name and that are not there or cannot be shown. */
+export function checkEntryFigures({ items }: Catalogue, assets: Assets): readonly LinkFact[] {
+  return [...items.values()].flatMap((item) => {
     if (item.kind === 'hazard' || item.figure === undefined) return [];
     const place = item.placeOf('figure');
-    return check(item.figure, place.file, files, false).map((fact) => ({ place, ...fact }));
+    return check(item.figure, place.file, assets, false).map((fact) => ({ place, ...fact }));
   });
 }
 
 type Without<F> = F extends PictureFact ? Omit<F, 'procedure' | 'place'> : never;
 type Fault = Without<PictureFact>;
 
-function check(src: string, from: string, files: ManualFiles, isMeasured: boolean): Fault[] {
+function check(src: string, from: string, assets: Assets, isMeasured: boolean): Fault[] {
   const target = targetOf(from, src);
   if (target.kind !== 'file') return [{ kind: 'link-outside', url: src }];
   const { path } = target;
-  if (!files.others.includes(path)) {
-    return [{ kind: 'figure-missing', path, near: nearest(path, files.others) }];
+  if (!assets.files.has(path)) {
+    return [{ kind: 'figure-missing', path, near: nearest(path, [...assets.files.keys()]) }];
   }
   if (!pictures.test(path)) return [{ kind: 'figure-unfit', path }];
-  const picture = files.pictures?.find((one) => one.path === path);
+  const picture = assets.files.get(path);
   if (picture === undefined) return [];
   if (picture.state !== 'fit') return [{ kind: 'figure-not-shown', path, picture }];
   return isMeasured && picture.size === undefined ? [{ kind: 'figure-sizeless', path }] : [];

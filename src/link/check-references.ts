@@ -50,10 +50,8 @@ class Checker {
         this.#item({ id, place: placeOf(`${member}.${i}`) }, kinds, member);
       });
     }
-    const procedures = [...this.#manual.procedures.keys()];
     front['follow-on'].forEach((id, i) => {
-      const ref = { id, place: placeOf(`follow-on.${i}`) };
-      this.#known('procedure', ref, procedures, 'procedures/');
+      this.#procedure({ id, place: placeOf(`follow-on.${i}`) });
     });
   }
 
@@ -124,15 +122,20 @@ class Checker {
   }
 
   #perform({ procedure, part, each }: Perform): void {
-    const { procedures } = this.#manual;
-    this.#known('procedure', procedure, [...procedures.keys()], 'procedures/');
-    const target = procedures.get(procedure.id);
+    this.#procedure(procedure);
+    const target = this.#manual.procedures.get(procedure.id);
     if (target === undefined) return;
     if (part !== undefined) this.#section(part, target);
     if (each === undefined) return;
     const split = itemsDoneApart(target);
     const instances = split.flatMap((item) => ('each' in item ? (item.each ?? []) : []));
     this.#known('instance', each, [...new Set(instances)], split[0]?.id ?? procedure.id);
+  }
+
+  /** A manual may have very many, so that they are listed only where one is not among them. */
+  #procedure(ref: Ref): void {
+    const { byId } = this.#manual.outlines;
+    if (!byId.has(ref.id)) this.#unknown('procedure', ref, [...byId.keys()], 'procedures/');
   }
 
   #section(ref: Ref, owner: LinkedProcedure): void {
@@ -175,7 +178,7 @@ class Checker {
   }
 
   #known(
-    what: 'procedure' | 'section' | 'step' | 'position' | 'instance' | 'limit' | 'revision',
+    what: 'section' | 'step' | 'position' | 'instance' | 'limit' | 'revision',
     ref: Ref,
     known: readonly string[],
     owner: string,

@@ -1,8 +1,14 @@
+export { type Assets, assetsOf } from './assets.ts';
+export { checkEntryFigures } from './check-figures.ts';
 export type { LinkFact } from './facts.ts';
 export { type FluidEvent, fluidEvents } from './fluid-events.ts';
+export { KeptLinks } from './kept-links.ts';
 export { expectedReading, limitOf } from './limit-of.ts';
-export { linkManual } from './link-manual.ts';
+export { linkFacts, linkManual } from './link-manual.ts';
+export { linkProcedure } from './link-procedure.ts';
 export type { LinkedManual, LinkedProcedure } from './linked.ts';
+export { type Anchor, type Outline, outlineOf, outlineOfFront } from './outline.ts';
+export { Outlines } from './outlines.ts';
 export { targetOf } from './paths.ts';
 export { sectionsFrom } from './sections-from.ts';
 export { actionsIn, allActions, allBlocks, allSteps, blocksIn, within } from './walk.ts';

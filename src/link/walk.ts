@@ -16,30 +16,55 @@ export function blocksIn(block: Block): readonly Block[] {
 }
 
 /** Every block of a procedure, outer before inner, in order of reading. */
-export function* allBlocks(procedure: Procedure): Generator<Block> {
-  for (const section of procedure.sections) yield* within(section.blocks);
-}
+export const allBlocks = (procedure: Procedure): readonly Block[] => partsOf(procedure).blocks;
+
+export const allSteps = (procedure: Procedure): readonly Step[] => partsOf(procedure).steps;
+
+export const allActions = (procedure: Procedure): readonly Action[] => partsOf(procedure).actions;
 
 /** Every block below some blocks, themselves included. */
-export function* within(blocks: readonly Block[]): Generator<Block> {
-  for (const block of blocks) {
-    yield block;
-    yield* within(blocksIn(block));
-  }
-}
-
-export function* allSteps(procedure: Procedure): Generator<Step> {
-  for (const block of allBlocks(procedure)) if (block.type === 'steps') yield* block.steps;
+export function within(blocks: readonly Block[]): readonly Block[] {
+  const found: Block[] = [];
+  gather(blocks, found);
+  return found;
 }
 
 /** The actions of blocks in order of reading, those that torque blocks stand for included. */
-export function* actionsIn(blocks: readonly Block[]): Generator<Action> {
-  for (const block of within(blocks)) {
-    if (block.type === 'prose') yield* block.actions;
-    if (block.type === 'torque' && block.action !== undefined) yield block.action;
-  }
+export const actionsIn = (blocks: readonly Block[]): readonly Action[] =>
+  within(blocks).flatMap(actionsOf);
+
+/** All that a procedure has of a kind; every rule asks for it, so it is gathered once. */
+interface Parts {
+  readonly blocks: readonly Block[];
+  readonly steps: readonly Step[];
+  readonly actions: readonly Action[];
 }
 
-export function* allActions(procedure: Procedure): Generator<Action> {
-  for (const section of procedure.sections) yield* actionsIn(section.blocks);
+const gathered = new WeakMap<Procedure, Parts>();
+
+function partsOf(procedure: Procedure): Parts {
+  const known = gathered.get(procedure);
+  if (known !== undefined) return known;
+  const blocks = within(procedure.sections.flatMap((section) => section.blocks));
+  const parts: Parts = {
+    blocks,
+    steps: blocks.flatMap((block) => (block.type === 'steps' ? block.steps : [])),
+    actions: blocks.flatMap(actionsOf),
+  };
+  gathered.set(procedure, parts);
+  return parts;
+}
+
+function actionsOf(block: Block): readonly Action[] {
+  if (block.type === 'prose') return block.actions;
+  return block.type === 'torque' && block.action !== undefined ? [block.action] : [];
+}
+
+function gather(blocks: readonly Block[], found: Block[]): void {
+  for (const block of blocks) {
+    found.push(block);
+    if (block.type === 'steps') for (const step of block.steps) gather(step.blocks, found);
+    else if (block.type === 'branch') for (const way of block.ways) gather(way.blocks, found);
+    else if (block.type !== 'prose' && block.type !== 'perform') gather(block.blocks, found);
+  }
 }

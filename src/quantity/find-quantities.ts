@@ -4,6 +4,7 @@ import type { Quantity } from './quantity.ts';
 import { limitWords } from './read-measure.ts';
 import { numberStart } from './read-number.ts';
 import { type QuantityReading, readQuantity } from './read-quantity.ts';
+import { remembered } from './remembered.ts';
 
 /** A quantity in prose. There is none when a number and a unit stand there but cannot be understood: see `problems`. */
 export type FoundQuantity = Stretch & {
@@ -15,7 +16,8 @@ export type FoundQuantity = Stretch & {
  * Every number with a unit in running prose, in order of place. Cautious: what may be a time of day, a step, a thread,
  * a property class, a part number or a plain word is passed over.
  */
-export function findQuantities(prose: string): readonly FoundQuantity[] {
+export const findQuantities = remembered((prose: string): readonly FoundQuantity[] => {
+  if (!anyNumber.test(prose)) return [];
   const found: FoundQuantity[] = [];
   const candidates = new RegExp(`(?:${limitWords}\\s*)?${numberStart}`, 'giu');
   let match = candidates.exec(prose);
@@ -28,7 +30,9 @@ export function findQuantities(prose: string): readonly FoundQuantity[] {
     match = candidates.exec(prose);
   }
   return found;
-}
+});
+
+const anyNumber = new RegExp(numberStart, 'u');
 
 function quantityAt(prose: string, at: number): FoundQuantity | undefined {
   const reading = readQuantity(prose, at, readUnitInProse);

@@ -6,6 +6,7 @@ import { kindOf, type Quantity } from './quantity.ts';
 import { add, toNumber } from './rational.ts';
 import { type QuantityReading, readQuantity } from './read-quantity.ts';
 import { readUnitInValue } from './read-unit.ts';
+import { remembered } from './remembered.ts';
 
 /** A quantity when one could be understood, and everything that is wrong with how it is written. */
 export type ParsedQuantity = {
@@ -17,7 +18,7 @@ export type ParsedQuantity = {
  * Parses a text that should be one quantity and nothing else: `22 N·m`, `22 ± 2 N·m`, `20..24 N·m`, `max 5 bar`,
  * `60 N·m + 90°`, `1/4 turn`, `1-1/2 in`. Never throws; a value comes back when at most the spelling is at fault.
  */
-export function parseQuantity(text: string): ParsedQuantity {
+export const parseQuantity = remembered((text: string): ParsedQuantity => {
   const reading = readQuantity(text, 0, readUnitInValue);
   if (!reading) return { problems: [nearForm(text) ?? notANumber(text)] };
   const near = isWhole(text, reading) ? undefined : nearForm(text, reading);
@@ -26,7 +27,7 @@ export function parseQuantity(text: string): ParsedQuantity {
     (a, b) => a.start - b.start || a.end - b.end,
   );
   return problems.every(isOnlySpelling) ? { value: reading.quantity, problems } : { problems };
-}
+});
 
 /** Read to its end, and with nothing at fault but spelling. */
 function isWhole(text: string, { end, problems }: QuantityReading): boolean {

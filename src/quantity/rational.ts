@@ -118,8 +118,10 @@ function floorDivide(n: bigint, d: bigint): bigint {
 }
 
 function tenTo(power: number): bigint {
-  return 10n ** BigInt(power);
+  return tens[power] ?? 10n ** BigInt(power);
 }
+
+const tens: readonly bigint[] = Array.from({ length: 64 }, (_, power) => 10n ** BigInt(power));
 
 function greatestCommonDivisor(a: bigint, b: bigint): bigint {
   let [x, y] = [a, b];

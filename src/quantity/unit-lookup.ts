@@ -1,4 +1,5 @@
 import { nearestTo } from './near-spelling.ts';
+import { remembered } from './remembered.ts';
 import { isUnitId, type UnitId, unitIds, unitRow } from './unit.ts';
 import { ambiguousSpellings, caseMatters, unitSpellings } from './unit-spellings.ts';
 
@@ -8,13 +9,13 @@ export type UnitName =
   | { readonly is: 'ambiguous'; readonly choices: readonly [UnitId, UnitId, ...UnitId[]] };
 
 /** The unit that a whole text names, whatever look-alike dots, primes or spaces it is written with. */
-export function lookUpUnit(text: string): UnitName | undefined {
+export const lookUpUnit = remembered((text: string): UnitName | undefined => {
   const name = plainMarks(text);
   const exact = names.get(name);
   if (exact) return exact;
   const folded = name.toLowerCase();
   return name.length > 1 && !caseMatters.has(folded) ? caseless.get(folded) : undefined;
-}
+});
 
 /** Units whose names are a slip or two away from this text, nearest first, at most three. */
 export function unitsLike(text: string): readonly UnitId[] {

@@ -1,12 +1,9 @@
 import type { Report } from '../../schemas/report.ts';
-import { readManual } from '../catalogue/index.ts';
-import { keepLedger } from '../ledger/index.ts';
-import { type LinkedManual, linkManual } from '../link/index.ts';
-import { expandReverses } from '../reverse/index.ts';
-import { type Fact, findAll, makeExamined } from '../rules/index.ts';
-import { compareText, type ManualFiles } from '../source/index.ts';
-import { parseProcedure } from '../syntax/index.ts';
+import type { LinkedManual } from '../link/index.ts';
+import type { ManualFiles } from '../source/index.ts';
 import { makeReport } from './make-report.ts';
+import { partsOf, Share } from './share.ts';
+import { sortedFiles } from './sorted-files.ts';
 
 export interface Inspection {
   readonly report: Report;
@@ -24,34 +21,19 @@ export function inspect(
   version: string,
   { today }: InspectOptions = {},
 ): Inspection {
-  const inOrder = sorted(files);
-  const manual = readManual(inOrder);
-  const parsed = inOrder.texts.filter(({ path }) => isProcedure(path)).map(parseProcedure);
-  const procedures = parsed.flatMap(({ value }) => value ?? []);
-  const joined = linkManual(manual.value, procedures, inOrder);
-  const linked = expandReverses(joined.value);
-  const told: readonly (readonly Fact[])[] = [
-    manual.facts,
-    ...parsed.map(({ facts }) => facts),
-    joined.facts,
-    linked.facts,
-    keepLedger(linked.value),
-  ];
-  const facts = told.flat();
-
-  const examined = makeExamined(joined.value, facts, inOrder, linked.value);
-  const found = findAll(examined, today);
-  return { report: makeReport(linked.value, found, version), linked: linked.value };
+  const inOrder = sortedFiles(files);
+  const share = new Share();
+  share.take(inOrder);
+  const { whole } = share;
+  const examination = share.examination(whole);
+  const looks = partsOf(inOrder).map((path) => examination.lookAt(path));
+  const { settings } = share.manual;
+  const report = makeReport(looks, {
+    title: settings.title,
+    version,
+    levels: settings.rules,
+    titleOf: (id) => whole.outlines.byId.get(id)?.title ?? id,
+    today,
+  });
+  return { report, linked: examination.expanded };
 }
-
-function sorted(files: ManualFiles): ManualFiles {
-  return {
-    texts: files.texts.toSorted((a, b) => compareText(a.path, b.path)),
-    unreadable: files.unreadable.toSorted((a, b) => compareText(a.path, b.path)),
-    others: files.others.toSorted(compareText),
-    pictures: (files.pictures ?? []).toSorted((a, b) => compareText(a.path, b.path)),
-  };
-}
-
-const isProcedure = (path: string): boolean =>
-  path.startsWith('procedures/') && path.endsWith('.md');

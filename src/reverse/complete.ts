@@ -1,8 +1,8 @@
 import type { Edit } from '../../schemas/finding.ts';
+import type { VariantSet } from '../applicability/index.ts';
 import { expectedAtEnd, type Ledger, openLedger, type Run } from '../ledger/index.ts';
 import { allSteps, type LinkedManual, type LinkedProcedure } from '../link/index.ts';
 import type { Perform, Step } from '../syntax/index.ts';
-import { counterpartOf } from './counterparts.ts';
 import { insertionsIn } from './insert-steps.ts';
 import type { Undo } from './undo.ts';
 import { undoBooks } from './undo-books.ts';
@@ -35,18 +35,27 @@ export class Completer {
       leftAlone: (account) => item !== undefined && account.item.id !== item,
       inLots: false,
     });
-    if (undos.length === 0) return undefined;
+    if (undos.length === 0 || !canBeTold(new Set(undos.map(({ under }) => under)), run))
+      return undefined;
     const steps = stepsOf(undos, run, (perform) => this.#counterpart(perform));
     const placed = steps.map((step) => ({ step, before: placeFor(step.undos, run, one) }));
     return { steps, edits: insertionsIn(one.procedure, placed) };
   }
 
-  #counterpart(perform: Perform): string | undefined {
-    const one = this.#manual.procedures.get(perform.procedure.id);
-    return perform.part === undefined && one !== undefined
-      ? counterpartOf(this.#manual, one)?.procedure.id
-      : undefined;
+  #counterpart({ procedure, part }: Perform): string | undefined {
+    return part === undefined ? this.#manual.outlines.counterpart(procedure.id) : undefined;
   }
+}
+
+/** Steps under more different conditions than this are no help to anybody. */
+const mostConditions = 100;
+
+/** A step whose condition nobody could read would be written as one for every machine, which is something else. */
+function canBeTold(conditions: ReadonlySet<VariantSet>, { setting, scope }: Run): boolean {
+  return (
+    conditions.size <= mostConditions &&
+    [...conditions].every((under) => setting.space.describe(under, scope) !== 'too-long')
+  );
 }
 
 /**

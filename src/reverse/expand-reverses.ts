@@ -15,7 +15,6 @@ import {
   type Section,
   type Step,
 } from '../syntax/index.ts';
-import { counterpartOf } from './counterparts.ts';
 import type { ReverseFact } from './facts.ts';
 import { replaceBlock } from './replace-block.ts';
 import type { Undo } from './undo.ts';
@@ -27,36 +26,64 @@ export function expandReverses(manual: LinkedManual): {
   value: LinkedManual;
   facts: readonly ReverseFact[];
 } {
-  const procedures = new Map(manual.procedures);
-  const value: LinkedManual = { ...manual, procedures };
-  const expansion = new Expansion(value, procedures);
+  const expansion = new Expansion(manual);
   for (const id of manual.procedures.keys()) expansion.expand(id);
-  return { value, facts: expansion.facts };
+  const facts = [...manual.procedures.keys()].flatMap((id) => expansion.factsOf(id));
+  return { value: expansion.value, facts };
 }
 
-class Expansion {
-  readonly facts: ReverseFact[] = [];
-  readonly #manual: LinkedManual;
+/** A procedure with every `::reverse` written out, and what is wrong with them. */
+export interface WrittenOut {
+  readonly one: LinkedProcedure;
+  readonly facts: readonly ReverseFact[];
+}
+
+/** A manual of which more and more is written out. */
+export class Expansion {
+  /** Its procedures are those that are written out by now, and the others as they are. */
+  readonly value: LinkedManual;
+  readonly #facts = new Map<string, ReverseFact[]>();
+  readonly #known: ReadonlyMap<string, WrittenOut>;
   readonly #procedures: Map<string, LinkedProcedure>;
   readonly #ledger: Ledger;
-  readonly #begun = new Set<string>();
 
-  constructor(manual: LinkedManual, procedures: Map<string, LinkedProcedure>) {
-    this.#manual = manual;
-    this.#procedures = procedures;
-    this.#ledger = openLedger(manual);
+  /** `known` are procedures that have been written out before, with all that they lead to as it is now. */
+  constructor(manual: LinkedManual, known: ReadonlyMap<string, WrittenOut> = new Map()) {
+    this.#known = known;
+    this.#procedures = new Map(manual.procedures);
+    this.value = { ...manual, procedures: this.#procedures };
+    this.#ledger = openLedger(this.value);
   }
 
-  /** What a procedure performs is written out before it, since its steps may be looked at. */
+  /** Writes out a procedure, and before it what it performs, since its steps may be looked at. */
   expand(id: string): void {
+    const isDone = (one: string): boolean => this.#facts.has(one);
+    for (const each of this.value.outlines.order(id, isDone)) this.#expand(each);
+  }
+
+  /** What is wrong with the `::reverse` of a procedure that has been written out. */
+  factsOf(id: string): readonly ReverseFact[] {
+    return this.#facts.get(id) ?? [];
+  }
+
+  /** Writes out a procedure, for another expansion to know it. */
+  of(id: string): WrittenOut | undefined {
+    this.expand(id);
     const one = this.#procedures.get(id);
-    if (one === undefined || this.#begun.has(id)) return;
-    this.#begun.add(id);
-    const reverses = [...allBlocks(one.procedure)].filter((block) => block.type === 'reverse');
-    if (reverses.length === 0) return;
-    for (const block of allBlocks(one.procedure)) {
-      if (block.type === 'perform') this.expand(block.procedure.id);
+    return one && { one, facts: this.factsOf(id) };
+  }
+
+  #expand(id: string): void {
+    const one = this.#procedures.get(id);
+    if (one === undefined || this.#facts.has(id)) return;
+    const known = this.#known.get(id);
+    if (known !== undefined) {
+      this.#facts.set(id, [...known.facts]);
+      this.#procedures.set(id, known.one);
+      return;
     }
+    this.#facts.set(id, []);
+    const reverses = [...allBlocks(one.procedure)].filter((block) => block.type === 'reverse');
     let current = one;
     for (const reverse of reverses) {
       const { procedure } = current;
@@ -66,6 +93,10 @@ class Expansion {
     }
   }
 
+  #tell(fact: ReverseFact): void {
+    this.#facts.get(fact.procedure)?.push(fact);
+  }
+
   #written(one: LinkedProcedure, reverse: Reverse): readonly Block[] {
     const section = one.section(reverse.of);
     if (section === undefined) return [reverse];
@@ -73,7 +104,7 @@ class Expansion {
     const undone = new Set(sectionsFrom(one, section).map(({ id }) => id));
     const at = { procedure: one.procedure.id, place: reverse.place };
     if (!standsBefore(one, section, reverse)) {
-      this.facts.push({
+      this.#tell({
         ...at,
         kind: 'reverse-of-later',
         section: section.id,
@@ -93,7 +124,7 @@ class Expansion {
     this.#ask(one, reverse, section, except);
     this.#tellUnused(one, section, own, all);
     if (undos.length === 0 && own.length === 0) {
-      this.facts.push({
+      this.#tell({
         ...at,
         kind: 'reverse-empty',
         section: section.id,
@@ -111,8 +142,7 @@ class Expansion {
   }
 
   #counterpart(id: string): string | undefined {
-    const one = this.#procedures.get(id);
-    return one && counterpartOf(this.#manual, one)?.procedure.id;
+    return this.value.outlines.counterpart(id);
   }
 
   /** Tells of steps that wait for the return of what does not come back; a reading alone is no return. */
@@ -127,7 +157,7 @@ class Expansion {
       if (action.verb === 'measure') returned.add(action.item.id);
     for (const { at } of own) {
       if (at === undefined || returned.has(at.id) || one.item(at) === undefined) continue;
-      this.facts.push({
+      this.#tell({
         kind: 'reverse-at-unused',
         procedure: one.procedure.id,
         place: at.place,
@@ -151,7 +181,7 @@ class Expansion {
       const isLost = action.verb === 'discard' && item?.kind === 'part' && !item['single-use'];
       if (action.verb !== 'measure' && !isLost) continue;
       if (except.has(action.item.id) || answered.has(action.item.id)) continue;
-      this.facts.push({
+      this.#tell({
         kind: 'reverse-asks',
         procedure: one.procedure.id,
         place: reverse.place,

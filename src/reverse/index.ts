@@ -1,3 +1,3 @@
 export { Completer, type Completion } from './complete.ts';
-export { expandReverses } from './expand-reverses.ts';
+export { Expansion, expandReverses, type WrittenOut } from './expand-reverses.ts';
 export type { ReverseFact } from './facts.ts';

@@ -13,6 +13,9 @@ export interface Aim {
   readonly inLots: boolean;
 }
 
+/** An item that went away in more different ways than this is left to the author: nobody could read the steps. */
+const mostStories = 256;
+
 /** Everything that brings a run's books back to what is expected, in the order of work: last out, first in, as far as the catalogue allows. */
 export function undoBooks(run: Run, aim: Aim): readonly Undo[] {
   const { space } = run.setting;
@@ -34,7 +37,7 @@ function undoOne(run: Run, account: Account, aim: Aim): readonly Undo[] {
   });
 }
 
-/** Parts of a set in each of which every entry holds either for all or for none. */
+/** Parts of a set in each of which every entry holds either for all or for none; none where they are too many. */
 function sameStory(
   space: Space,
   set: VariantSet,
@@ -50,6 +53,8 @@ function sameStory(
         ...(outside === space.none ? [] : [{ set: outside, story: part.story }]),
       ];
     });
+    // Each branch of its own can double them.
+    if (parts.length > mostStories) return [];
   }
   return parts.filter((part) => part.story.length > 0);
 }

@@ -1,28 +1,43 @@
+import type { Edit } from '../../schemas/finding.ts';
+import type { Catalogue, Item } from '../catalogue/index.ts';
+import type { Performing } from '../ledger/index.ts';
 import type { LinkedManual } from '../link/index.ts';
-import { Completer } from '../reverse/index.ts';
-import { comparePlaces, locator, type ManualFiles } from '../source/index.ts';
-import type { Examined, Fact } from './rule.ts';
+import { comparePlaces } from '../source/index.ts';
+import type { Examined, Fact, Subject } from './rule.ts';
 import { rules } from './rules.ts';
 
-/** What rules look at, from what the rooms before have found. */
-export function makeExamined(
-  linked: LinkedManual,
-  facts: readonly Fact[],
-  files: ManualFiles,
-  expanded: LinkedManual = linked,
-): Examined {
-  const texts = new Map(files.texts.map(({ path, text }) => [path, text]));
-  const inOrder = [...facts, ...unreadable(facts, files)].toSorted((a, b) =>
-    comparePlaces(a.place, b.place),
-  );
-  const completer = new Completer(expanded);
+/** One part of a manual, with what the rooms before have told of it. */
+export interface Part {
+  readonly linked: LinkedManual;
+  readonly expanded: LinkedManual;
+  readonly subjects: readonly Subject[];
+  readonly machines: readonly Catalogue[];
+  readonly hasSettings: boolean;
+  readonly facts: readonly Fact[];
+  /** Text of a file of the manual; empty when there is none. */
+  readonly text: (file: string) => string;
+  /** Procedures that perform others for which a fact of these holds as well. */
+  readonly performing?: readonly Performing[];
+  readonly completion?: (procedure: string, item: string) => readonly Edit[] | undefined;
+}
+
+/** What rules look at. */
+export function makeExamined(part: Part): Examined {
+  const { linked, expanded, subjects, machines, hasSettings, facts, text, completion } = part;
   return {
     linked,
     expanded,
-    completion: (procedure, item) => completer.complete(procedure, item)?.edits,
+    subjects,
+    machines,
+    hasSettings,
+    entries: [
+      ...machines.flatMap(({ items }) => [...items.values()]),
+      ...subjects.flatMap(ownEntries),
+    ],
     ruleIds: rules.map(({ id }) => id),
-    facts: factsAmong(inOrder),
-    text: (file) => texts.get(file) ?? '',
+    facts: factsAmong(facts.toSorted((a, b) => comparePlaces(a.place, b.place))),
+    text,
+    completion: completion ?? (() => undefined),
   };
 }
 
@@ -32,19 +47,9 @@ export function factsAmong(facts: readonly Fact[]): Examined['facts'] {
     facts.filter((fact): fact is Extract<Fact, { kind: K }> => isOneOf(kinds, fact.kind));
 }
 
-/** Files that could not be read, each told once. */
-function unreadable(facts: readonly Fact[], { unreadable: files }: ManualFiles): readonly Fact[] {
-  const told = new Set(
-    facts.filter(({ kind }) => kind === 'file-unreadable').map(({ place }) => place.file),
-  );
-  return files
-    .filter(({ path }) => !told.has(path))
-    .map(({ path, reason, advice }) => ({
-      kind: 'file-unreadable',
-      place: locator(path, '').place(0, 0),
-      reason,
-      ...(advice !== undefined && { advice }),
-    }));
-}
+const ownEntries = ({ one: { procedure, catalogue } }: Subject): Item[] =>
+  procedure.front.items === undefined
+    ? []
+    : [...catalogue.items.values()].filter(({ place }) => place.file === procedure.file);
 
 const isOneOf = (kinds: readonly string[], kind: string): boolean => kinds.includes(kind);

@@ -38,3 +38,7 @@ export interface ManualFiles {
   /** Pictures among the others that were looked into; left out where nobody did. */
   readonly pictures?: readonly PictureFile[];
 }
+
+/** Whether a path of a manual is that of a procedure. */
+export const isProcedureFile = (path: string): boolean =>
+  path.startsWith('procedures/') && path.endsWith('.md');

@@ -1,13 +1,15 @@
 export { compareText } from './compare-text.ts';
 export type { SourceFact } from './facts.ts';
-export type {
-  ManualFiles,
-  PictureFile,
-  PictureSize,
-  TextFile,
-  UnreadableFile,
+export {
+  isProcedureFile,
+  type ManualFiles,
+  type PictureFile,
+  type PictureSize,
+  type TextFile,
+  type UnreadableFile,
 } from './files.ts';
 export { jsonIn } from './json-in.ts';
+export { isManualText } from './manual-text.ts';
 export { nearest, slipsBetween } from './near.ts';
 export { comparePlaces, type Locator, locator, placeOf } from './place.ts';
 export { placeWithin } from './place-within.ts';

@@ -1,24 +1,47 @@
 import type { Nodes, Root } from 'mdast';
 import remarkDirective from 'remark-directive';
 import remarkFrontmatter from 'remark-frontmatter';
-import remarkGfm from 'remark-gfm';
 import remarkParse from 'remark-parse';
-import { unified } from 'unified';
+import { type Processor, unified } from 'unified';
 import { directiveTokens, moveTokens } from './directive-tokens.ts';
+import { type GfmPart, gfmPartsFor } from './gfm-parts.ts';
 
-const processor = unified()
-  .use(remarkParse)
-  .use(remarkGfm)
-  .use(remarkFrontmatter, ['yaml'])
-  .use(remarkDirective)
-  .use(directiveTokens)
-  .freeze();
+const processors = new Map<string, Processor<Root>>();
+
+/** One for each set of parts that texts turn out to need. */
+function processorFor(text: string): Processor<Root> {
+  const parts = gfmPartsFor(text);
+  const key = parts.map(({ name }) => name).join(' ');
+  const known = processors.get(key);
+  if (known !== undefined) return known;
+  const made = unified()
+    .use(remarkParse)
+    .use(gfm, parts)
+    .use(remarkFrontmatter, ['yaml'])
+    .use(remarkDirective)
+    .use(directiveTokens)
+    .freeze();
+  processors.set(key, made);
+  return made;
+}
+
+function gfm(this: Processor, parts: readonly GfmPart[]): void {
+  const data = this.data();
+  data.micromarkExtensions = [
+    ...(data.micromarkExtensions ?? []),
+    ...parts.map(({ syntax }) => syntax),
+  ];
+  data.fromMarkdownExtensions = [
+    ...(data.fromMarkdownExtensions ?? []),
+    ...parts.map(({ tree }) => tree),
+  ];
+}
 
 const byteOrderMark = '\uFEFF';
 
 /** Markdown to its tree. Every node has its position; offsets count in UTF-16 units of the whole text. */
 export function parseMarkdown(text: string): Root {
-  const tree = processor.parse(text);
+  const tree = processorFor(text).parse(text);
   settle(tree, text.startsWith(byteOrderMark) ? 1 : 0);
   return tree;
 }

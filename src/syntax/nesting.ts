@@ -82,3 +82,21 @@ function widthOf(blank: string): number {
   for (const space of blank) width += space === '\t' ? 4 : 1;
   return width;
 }
+
+/** Far below what `tooDeepTree` allows, whatever the parser makes of a line. */
+const shallow = { containers: 16, marks: 240 } as const;
+
+/**
+ * Whether the tree of a text cannot be too deep, seen from outside: emphasis, links and footnotes need a mark for
+ * each level, and all of it between two empty lines.
+ */
+export function isSurelyShallow(text: string): boolean {
+  const lines = text.split(/\r\n|\r|\n/);
+  let marks = 0;
+  for (const line of lines) {
+    if (/^[ \t]*$/.test(line)) marks = 0;
+    else for (const _ of line.matchAll(/[[*_~]/g)) marks += 1;
+    if (marks > shallow.marks) return false;
+  }
+  return deepestLine(lines).depth <= shallow.containers;
+}

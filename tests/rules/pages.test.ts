@@ -1,11 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { makeExamined, readPage, rules } from '../../src/rules/index.ts';
+import { readPage, rules } from '../../src/rules/index.ts';
 import type { Fact } from '../../src/rules/rule.ts';
 import { families } from './families.ts';
 import { linkedManual } from './linked-manual.ts';
 import { idsIn, pages, rulesFolder } from './rule-pages.ts';
+import { wholeOf } from './whole.ts';
 
 describe('rules and their pages', () => {
   it.for(families)('every rule of %s has a page, and every page a rule', (family) => {
@@ -59,7 +60,7 @@ describe('facts', () => {
   it('of every kind are asked for by some rule, so that nothing found goes unsaid', () => {
     const asked = new Set<string>();
     const { linked, files } = linkedManual();
-    const examined = makeExamined(linked, [], files);
+    const examined = wholeOf(linked, files);
     const listening = {
       ...examined,
       facts: <K extends Fact['kind']>(...kinds: readonly K[]) => {

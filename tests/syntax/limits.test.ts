@@ -21,6 +21,7 @@ describe('what no sheet can hold is told and not parsed', () => {
     ['blocks', ':::danger\n'.repeat(1_000)],
     ['blocks in a quotation', '> :::danger\n'.repeat(1_000)],
     ['blocks, ever further left', repeated(1_000, (i) => `${' '.repeat(3 - (i % 4))}:::danger\n`)],
+    ['rounds within rounds', repeated(6, (i) => `${':'.repeat(9 - i)}repeat[until dry]\n\n`)],
     ['blocks with ever fewer colons', repeated(300, (i) => `${':'.repeat(400 - i)}danger\n\n`)],
   ])('%s nested too deep', (_, body) => {
     expect(kindsOf(body)).toEqual(['too-deep']);
@@ -60,6 +61,11 @@ describe('what is large but within the limits is read in bearable time', () => {
     ['long lines', repeated(90, () => `${'word '.repeat(1_000)}\n\n`)],
     ['sixty lists', repeated(60, (i) => `${'  '.repeat(i)}- a\n`)],
     ['sixty quotations', `${'> '.repeat(60)}a`],
+    [
+      'rounds in a few rounds',
+      repeated(5, (i) => `${':'.repeat(9 - i)}repeat[until dry]\n\n1. Wait.\n\n`) +
+        repeated(5, (i) => `${':'.repeat(5 + i)}\n`),
+    ],
     ['nested emphasis', `${'*a **b '.repeat(120)}${'b** a*'.repeat(120)}`],
   ])('%s', (_, body) => {
     expect(kindsOf(body)).toEqual([]);

@@ -1,4 +1,4 @@
-import { halfRenewed } from '../reading/renewals.ts';
+import { halfRenewed, renewedTogether } from '../reading/renewals.ts';
 import type { Draft, Rule } from '../rule.ts';
 import { declared } from '../telling/trace.ts';
 import { code, sentence } from '../wording/lists.ts';
@@ -9,7 +9,7 @@ export const rule: Rule = {
   family: 'balance',
   level: 'warning',
   *check(examined): Generator<Draft> {
-    for (const { procedure, done, item, partner } of halfRenewed(examined)) {
+    for (const { procedure, done, item, partner, unless } of halfRenewed(examined)) {
       const other = thing(partner.id, partner);
       const index = item['renew-with'].indexOf(partner.id);
       yield {
@@ -22,7 +22,9 @@ export const rule: Rule = {
         data: { item: item.id, with: partner.id },
         related: [declared(item.placeOf(`renew-with.${index}`), 'what is renewed with it')],
         help: `Put in a new one as well, with ${code(`:replace{item=${partner.id}}`)} or ${code(`:install{item=${partner.id} new}`)}.`,
+        unless: [unless],
       };
     }
   },
+  settles: renewedTogether,
 };

@@ -1,13 +1,13 @@
-import type { Draft, Rule } from '../rule.ts';
+import type { Draft, LateRule } from '../rule.ts';
 import { factsOf } from '../telling/json.ts';
 import { code } from '../wording/lists.ts';
 
-export const rule: Rule = {
+export const rule: LateRule = {
   id: 'waiver-expired',
   family: 'form',
   level: 'error',
-  *check(examined): Generator<Draft> {
-    for (const fact of examined.facts('waiver-expired')) {
+  *check(told): Generator<Draft> {
+    for (const fact of told.facts('waiver-expired')) {
       const { place, procedure, rule, until, comeBack } = fact;
       yield {
         place,

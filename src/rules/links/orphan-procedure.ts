@@ -1,6 +1,6 @@
 import type { States } from '../../../schemas/front-matter.ts';
-import { allBlocks, type LinkedProcedure } from '../../link/index.ts';
-import { losesProcedures } from '../reading/lost-procedures.ts';
+import { allBlocks } from '../../link/index.ts';
+import { lost, lostProcedures } from '../reading/lost-procedures.ts';
 import type { Draft, Examined, Rule } from '../rule.ts';
 import { jsonOf } from '../telling/json.ts';
 import { allOf, code, sentence } from '../wording/lists.ts';
@@ -12,13 +12,14 @@ export const rule: Rule = {
   family: 'links',
   level: 'note',
   *check(examined): Generator<Draft> {
-    if (losesProcedures(examined)) return;
-    const performed = performedIds(examined);
-    for (const [id, { procedure }] of examined.linked.procedures) {
+    for (const {
+      id,
+      one: { procedure },
+    } of examined.subjects) {
       const { starts, leaves } = procedure.front;
       const member = Object.keys(leaves).length > 0 ? 'leaves' : 'starts';
       const states = procedure.front[member];
-      if (performed.has(id) || Object.keys(states).length === 0) continue;
+      if (Object.keys(states).length === 0) continue;
       const changed = statesInWords(examined, id, states);
       yield {
         place: procedure.placeOf(member),
@@ -30,20 +31,19 @@ export const rule: Rule = {
         ),
         data: { starts: jsonOf(starts), leaves: jsonOf(leaves) },
         help: `Perform it with ${code(`::perform{procedure=${id}}`)} in the job that needs it, so that the whole is balanced.`,
+        unless: [lost, performed(id)],
       };
     }
   },
+  *settles(examined): Generator<string> {
+    yield* lostProcedures(examined);
+    for (const { one } of examined.subjects)
+      for (const block of allBlocks(one.procedure))
+        if (block.type === 'perform') yield performed(block.procedure.id);
+  },
 };
 
-function performedIds({ linked }: Examined): ReadonlySet<string> {
-  const ids = new Set<string>();
-  const add = ({ procedure }: LinkedProcedure): void => {
-    for (const block of allBlocks(procedure))
-      if (block.type === 'perform') ids.add(block.procedure.id);
-  };
-  for (const one of linked.procedures.values()) add(one);
-  return ids;
-}
+const performed = (id: string): string => `performed: ${id}`;
 
 function statesInWords(examined: Examined, procedure: string, states: States): string {
   return allOf(

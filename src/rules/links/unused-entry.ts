@@ -1,7 +1,7 @@
-import type { Item } from '../../catalogue/index.ts';
-import { losesProcedures } from '../reading/lost-procedures.ts';
-import { namedItems, partakers } from '../reading/named-items.ts';
-import type { Draft, Examined, Rule } from '../rule.ts';
+import { entryKey } from '../reading/entry-key.ts';
+import { lost, lostProcedures } from '../reading/lost-procedures.ts';
+import { namedByEntries, usedBy } from '../reading/named-items.ts';
+import type { Draft, Rule } from '../rule.ts';
 import { kindWord } from '../wording/kinds.ts';
 import { code, sentence } from '../wording/lists.ts';
 
@@ -9,12 +9,10 @@ export const rule: Rule = {
   id: 'unused-entry',
   family: 'links',
   level: 'note',
-  *check(examined): Generator<Draft> {
-    if (losesProcedures(examined)) return;
-    const named = namedItems(examined.linked.procedures.values());
-    const takesPart = partakers(examined.linked.procedures.values());
-    for (const item of entriesOf(examined)) {
-      if (named.has(item) || takesPart.has(item)) continue;
+  *check({ entries, subjects }): Generator<Draft> {
+    const own = new Set(subjects.map(({ one }) => one.procedure.file));
+    for (const item of entries) {
+      const { file } = item.place;
       yield {
         place: item.place,
         item: item.id,
@@ -23,16 +21,20 @@ export const rule: Rule = {
         ),
         data: { id: item.id, kind: item.kind },
         help: 'Write the procedure that needs it, or take the entry out.',
+        unless: [lost, entryKey(item)],
+        // Of a machine that nobody has written a procedure for yet, nothing is used.
+        onlyIf: own.has(file) ? undefined : procedureOf(file),
       };
+    }
+  },
+  *settles(examined): Generator<string> {
+    yield* lostProcedures(examined);
+    for (const item of namedByEntries(examined)) yield entryKey(item);
+    for (const { one } of examined.subjects) {
+      yield procedureOf(one.catalogue.file);
+      for (const item of usedBy(one)) yield entryKey(item);
     }
   },
 };
 
-/** Entries of the machines that have procedures, and those in front matter. */
-function entriesOf({ linked }: Examined): ReadonlySet<Item> {
-  const entries = new Set<Item>();
-  for (const one of linked.procedures.values()) {
-    for (const item of one.catalogue.items.values()) entries.add(item);
-  }
-  return entries;
-}
+const procedureOf = (file: string): string => `a procedure for ${file}`;

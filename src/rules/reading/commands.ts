@@ -10,16 +10,22 @@ export interface Command {
   readonly object: string;
 }
 
+/** Finds the commands of a sentence; for each place all readings are given, likeliest first. */
+export type CommandReader = (sentence: string) => Command[][];
+
 /**
  * Commands stand at the start of a sentence, or after a comma, semicolon, "and" or "then" that goes on with them. For
  * each place all readings are given; which one is meant, the object decides.
  */
-export function commandsIn(sentence: string): Command[][] {
-  if (sentence.length > longestSentence) return [];
-  if (/^\W*(?:do not|don't|don’t|never|avoid|no)\b/i.test(sentence)) return [];
-  return placesFor(sentence)
-    .map((at) => commandsAt(sentence, at))
-    .filter((readings) => readings.length > 0);
+export function commandReader(verbs: readonly WorkVerb[]): CommandReader {
+  const commandsAt = readerAt(verbs);
+  return (sentence) => {
+    if (sentence.length > longestSentence) return [];
+    if (/^\W*(?:do not|don't|don’t|never|avoid|no)\b/i.test(sentence)) return [];
+    return placesFor(sentence)
+      .map((at) => commandsAt(sentence, at))
+      .filter((readings) => readings.length > 0);
+  };
 }
 
 const manner =
@@ -52,32 +58,35 @@ function goesOn(before: string, words: string): boolean {
 }
 
 /** Every way to read the words at a place as a command, likeliest first. */
-function commandsAt(sentence: string, at: number): Command[] {
-  anyVerb.lastIndex = at;
-  if (!anyVerb.test(sentence)) return [];
-  return patterns.flatMap(({ verb, words, particle }) => {
-    words.lastIndex = at;
-    const match = words.exec(sentence);
-    if (match === null) return [];
-    const end = at + match[0].length;
-    const object = clauseFrom(sentence.slice(end));
-    return particle?.test(object) === false ? [] : [{ verb, start: at, end, object }];
-  });
+function readerAt(verbs: readonly WorkVerb[]): (sentence: string, at: number) => Command[] {
+  const anyVerb = new RegExp(`(?:${verbs.map(({ words }) => words).join('|')})\\b`, 'iy');
+  const patterns = verbs.map((verb) => ({
+    verb,
+    words: new RegExp(`${verb.words}\\b`, 'iy'),
+    particle:
+      verb.particle === undefined
+        ? undefined
+        : new RegExp(`^\\s+(?:[\\p{L}\\p{N}-]+\\s+){1,5}${verb.particle}\\b`, 'iu'),
+  }));
+  return (sentence, at) => {
+    anyVerb.lastIndex = at;
+    if (!anyVerb.test(sentence)) return [];
+    return patterns.flatMap(({ verb, words, particle }) => {
+      words.lastIndex = at;
+      const match = words.exec(sentence);
+      if (match === null) return [];
+      const end = at + match[0].length;
+      const object = clauseFrom(sentence.slice(end));
+      return particle?.test(object) === false ? [] : [{ verb, start: at, end, object }];
+    });
+  };
 }
-
-const anyVerb = new RegExp(`(?:${workVerbs.map(({ words }) => words).join('|')})\\b`, 'iy');
-
-const patterns = workVerbs.map((verb) => ({
-  verb,
-  words: new RegExp(`${verb.words}\\b`, 'iy'),
-  particle:
-    verb.particle === undefined
-      ? undefined
-      : new RegExp(`^\\s+(?:[\\p{L}\\p{N}-]+\\s+){1,5}${verb.particle}\\b`, 'iu'),
-}));
 
 /** To the next sign, or to a joining word that another command may follow. */
 function clauseFrom(rest: string): string {
   const end = rest.search(/[.;:,!?()]|\s(?:and|then|while|until|so|if|when|before|after)\s/i);
   return end < 0 ? rest : rest.slice(0, end);
 }
+
+/** Commands of work that are sure. */
+export const commandsIn: CommandReader = commandReader(workVerbs);

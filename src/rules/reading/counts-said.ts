@@ -32,6 +32,7 @@ export function countsSaid(
   itemOf: (action: Action) => Item | undefined,
   find: ItemFinder,
 ): CountSaid[] {
+  if (text.text.search(numbers) < 0) return [];
   return text.stretches.flatMap((stretch) => {
     const { action } = stretch;
     const item = action && itemOf(action);

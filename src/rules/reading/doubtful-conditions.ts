@@ -7,8 +7,7 @@ import type { Examined } from '../rule.ts';
  * names what there is not. The condition is told, and what follows from the lack of it need not be.
  */
 export function doubtfulConditions(examined: Examined): (place: Place) => boolean {
-  const byFile = new Map<string, LinkedProcedure>();
-  for (const one of examined.linked.procedures.values()) byFile.set(one.procedure.file, one);
+  const byFile = new Map(examined.subjects.map(({ one }) => [one.procedure.file, one]));
   const ranges = examined.facts('condition-wrong').flatMap(({ place, problem }) => {
     const one = byFile.get(place.file);
     const isUnderstood = problem.code === 'always-true' || problem.code === 'never-true';

@@ -1,5 +1,5 @@
 import type { Place } from '../../../schemas/finding.ts';
-import type { Connection, Fastener, Item, Torque } from '../../catalogue/index.ts';
+import type { Connection, Fastener, Torque } from '../../catalogue/index.ts';
 import { canonical, type TorqueStage, type Torque as TorqueValue } from '../../quantity/index.ts';
 import type { Examined } from '../rule.ts';
 import { stagePlace } from './judged-torques.ts';
@@ -14,11 +14,8 @@ export interface FallingStage {
 }
 
 /** Of the torques in catalogues and front matter. A turn either way leaves the torque open. */
-export function fallingStages({ linked }: Examined): readonly FallingStage[] {
-  const items: Item[] = [];
-  for (const machine of linked.manual.machines.values()) items.push(...machine.items.values());
-  for (const one of linked.procedures.values()) items.push(...one.catalogue.items.values());
-  return [...new Set(items)].flatMap((item) => {
+export function fallingStages({ entries }: Examined): readonly FallingStage[] {
+  return entries.flatMap((item) => {
     if (item.kind !== 'fastener' && item.kind !== 'connection') return [];
     const { torque } = item;
     // A default torque of the manual has one stage.

@@ -1,5 +1,10 @@
 import type { Circuit } from '../../catalogue/index.ts';
-import { type FluidEvent, fluidEvents, type LinkedProcedure } from '../../link/index.ts';
+import {
+  type FluidEvent,
+  fluidEvents,
+  type LinkedManual,
+  type LinkedProcedure,
+} from '../../link/index.ts';
 import { type Flow, followLevel, type LevelFault } from '../../mixture/index.ts';
 import { canonical, type Quantity } from '../../quantity/index.ts';
 import type { Examined } from '../rule.ts';
@@ -13,32 +18,52 @@ export interface FluidStory {
   readonly faults: readonly LevelFault[];
 }
 
-/** The stories of all procedures, each fault once: where a performed procedure has it alone, it is told there. */
-export const fluidStories: (examined: Examined) => readonly FluidStory[] = onceFor((examined) => {
-  const stories = [...examined.expanded.procedures.values()].flatMap((one) =>
-    storiesOf(one, fluidEvents(one, examined.expanded)),
-  );
-  const own = new Set(
-    stories.flatMap(({ events, faults }) =>
-      faults.flatMap(({ fault, flow }) => {
-        const event = events[flow];
-        return event === undefined || event.performed !== undefined ? [] : [keyOf(fault, event)];
-      }),
-    ),
-  );
-  return stories.map((story) => ({
-    ...story,
-    faults: story.faults.filter(({ fault, flow }) => {
-      const event = story.events[flow];
-      return (
-        event !== undefined && (event.performed === undefined || !own.has(keyOf(fault, event)))
-      );
-    }),
-  }));
-});
+/** The stories of procedures, each fault once: where a performed procedure has it alone, it is told there. */
+export const fluidStories: (examined: Examined) => readonly FluidStory[] = onceFor(
+  ({ subjects, expanded }) => {
+    const told = storiesIn(expanded);
+    return subjects.flatMap(({ expanded: one }) =>
+      told.of(one).map((story) => ({
+        ...story,
+        faults: story.faults.filter(({ fault, flow }) => {
+          const event = story.events[flow];
+          return event !== undefined && !(event.performed !== undefined && told.has(fault, event));
+        }),
+      })),
+    );
+  },
+);
 
-const keyOf = (fault: string, { action }: FluidEvent): string =>
-  `${fault} ${action.place.file} ${action.place.start.offset}`;
+const storiesIn: (manual: LinkedManual) => Stories = onceFor((manual) => new Stories(manual));
+
+/** The stories of single procedures as they are asked for, with all faults. */
+class Stories {
+  readonly #manual: LinkedManual;
+  readonly #known = new Map<LinkedProcedure, readonly FluidStory[]>();
+
+  constructor(manual: LinkedManual) {
+    this.#manual = manual;
+  }
+
+  of(one: LinkedProcedure): readonly FluidStory[] {
+    const stories = this.#known.get(one) ?? storiesOf(one, fluidEvents(one, this.#manual));
+    this.#known.set(one, stories);
+    return stories;
+  }
+
+  /** Whether the procedure in whose text an event stands has a fault there by itself. */
+  has(fault: string, { action }: FluidEvent): boolean {
+    const owner = this.#manual.outlines.byFile.get(action.place.file);
+    const one = owner && this.#manual.procedures.get(owner.id);
+    if (one === undefined) return false;
+    return this.of(one).some(({ events, faults }) =>
+      faults.some((other) => {
+        const event = events[other.flow];
+        return other.fault === fault && event?.action === action && event.performed === undefined;
+      }),
+    );
+  }
+}
 
 function storiesOf(one: LinkedProcedure, all: readonly FluidEvent[]): FluidStory[] {
   return [...new Set(all.map(({ circuit }) => circuit))].flatMap((circuit) => {

@@ -49,7 +49,8 @@ function* eventsOf(blocks: readonly Block[]): Generator<Event> {
 export function raisedBy(action: Action, { catalogue }: LinkedProcedure): Hazard[] {
   const item = catalogue.items.get(action.item.id);
   const own = item === undefined || item.kind === 'hazard' ? [] : item.hazards;
-  return hazardsOf(catalogue).filter(
+  const about = hazardsAbout(catalogue).get(action.item.id) ?? [];
+  return about.filter(
     (hazard) =>
       own.includes(hazard.id) ||
       hazard.raisedBy.some(
@@ -60,9 +61,25 @@ export function raisedBy(action: Action, { catalogue }: LinkedProcedure): Hazard
   );
 }
 
-const hazardsOf = onceFor(({ items }: Catalogue) =>
-  [...items.values()].filter((item): item is Hazard => item.kind === 'hazard'),
-);
+/** The hazards that name an item or that it names, by its id; in the order of the catalogue. */
+const hazardsAbout = onceFor(({ items }: Catalogue): ReadonlyMap<string, readonly Hazard[]> => {
+  const naming = new Map<string, string[]>();
+  for (const item of items.values()) {
+    if (item.kind === 'hazard') continue;
+    for (const id of item.hazards) naming.set(id, [...(naming.get(id) ?? []), item.id]);
+  }
+  const about = new Map<string, Hazard[]>();
+  for (const hazard of items.values()) {
+    if (hazard.kind !== 'hazard') continue;
+    const raising = hazard.raisedBy.map((raised) => raised.item);
+    for (const id of new Set([...raising, ...(naming.get(hazard.id) ?? [])])) {
+      const others = about.get(id);
+      if (others === undefined) about.set(id, [hazard]);
+      else others.push(hazard);
+    }
+  }
+  return about;
+});
 
 /** Whether a panel tells of a hazard: by its id, or in the same words. */
 export function tellsOf(panel: HazardPanel, hazard: Hazard, owner: LinkedProcedure): boolean {

@@ -12,15 +12,13 @@ export interface NamedItem {
 /** Finds the first entry that a text names: by name, plural, or another noun of theirs. */
 export type ItemFinder = (text: string) => NamedItem | undefined;
 
-/** One a catalogue. Of names that begin with the same word, the longest counts. */
+/** One a catalogue. Of names that begin at one place, the longest counts. */
 export const itemFinder: (catalogue: Catalogue) => ItemFinder = onceFor((catalogue) => {
-  const names = namesByFirstWord(catalogue);
+  const names = namesByLetter(catalogue);
   return (text) => {
-    for (const { index, 0: first } of text.matchAll(word)) {
-      for (const { words, item } of names.get(first.toLowerCase()) ?? []) {
-        const end = endOf(words, text, index);
-        if (end !== undefined && !isJoined(text, index, end)) return { item, start: index, end };
-      }
+    for (const { index } of text.matchAll(word)) {
+      const named = longestAt(names, text, index);
+      if (named !== undefined) return named;
     }
     return undefined;
   };
@@ -29,29 +27,45 @@ export const itemFinder: (catalogue: Catalogue) => ItemFinder = onceFor((catalog
 /** A word with its hyphens, or one sign. */
 const word = /[\p{L}\p{N}-]+|\S/gu;
 
-interface Name {
-  readonly words: readonly string[];
-  readonly item: Item;
+/** Names letter by letter, so that many which begin alike are read as one. */
+interface Letters {
+  readonly next: Map<string, Letters>;
+  /** What is named by the letters up to here. */
+  item: Item | undefined;
 }
 
-/** Longest first. The first of two entries with one name has it. */
-function namesByFirstWord({ items }: Catalogue): ReadonlyMap<string, readonly Name[]> {
-  const known = new Map<string, Item>();
+/** The first of two entries with one name has it. */
+function namesByLetter({ items }: Catalogue): Letters {
+  const root: Letters = { next: new Map(), item: undefined };
   for (const item of items.values()) {
     for (const name of namesOf(item)) {
       const plain = name.trim().toLowerCase().replace(/\s+/g, ' ');
-      if (plain !== '' && !known.has(plain)) known.set(plain, item);
+      if (plain === '') continue;
+      let at = root;
+      for (const letter of plain) {
+        const next = at.next.get(letter) ?? { next: new Map(), item: undefined };
+        at.next.set(letter, next);
+        at = next;
+      }
+      at.item ??= item;
     }
   }
-  const byWord = new Map<string, Name[]>();
-  const longestFirst = [...known].sort(([a], [b]) => b.length - a.length || (a < b ? -1 : 1));
-  for (const [name, item] of longestFirst) {
-    const first = name.match(word)?.[0] ?? '';
-    const others = byWord.get(first) ?? [];
-    others.push({ words: name.split(' '), item });
-    byWord.set(first, others);
+  return root;
+}
+
+/** Any space stands for one; a name that is only a part of longer words is none. */
+function longestAt(names: Letters, text: string, start: number): NamedItem | undefined {
+  let found: NamedItem | undefined;
+  let at: Letters | undefined = names;
+  for (let end = start; at !== undefined; ) {
+    if (at.item !== undefined && !isJoined(text, start, end)) found = { item: at.item, start, end };
+    const gap = end > start ? matchAt(space, text, end) : '';
+    const letter = gap === '' ? String.fromCodePoint(text.codePointAt(end) ?? 0) : ' ';
+    if (gap === '' && end >= text.length) break;
+    end += gap === '' ? letter.length : gap.length;
+    at = at.next.get(letter.toLowerCase());
   }
-  return byWord;
+  return found;
 }
 
 function namesOf(item: Item): string[] {

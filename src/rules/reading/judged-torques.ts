@@ -1,5 +1,5 @@
 import type { Place, Related } from '../../../schemas/finding.ts';
-import type { Fastener, Item, Screw, Torque } from '../../catalogue/index.ts';
+import type { Fastener, Screw, Torque } from '../../catalogue/index.ts';
 import {
   type Implausible,
   implausibleStage,
@@ -34,12 +34,12 @@ export function judgedTorques(examined: Examined): JudgedTorque[] {
   const rules = examined.linked.manual.defaultTorques;
   const ofRules = rules.flatMap((rule) => judged({ ...rule, item: undefined }) ?? []);
   const faulty = new Set(ofRules.map(({ torque }) => torque));
-  const ofItems = [...fastenersOf(examined)].flatMap((item) => {
-    const { torque } = item;
-    if (torque === undefined || faulty.has(torque)) return [];
+  const ofItems = examined.entries.flatMap((item) => {
+    const torque = item.kind === 'fastener' ? item.torque : undefined;
+    if (item.kind !== 'fastener' || torque === undefined || faulty.has(torque)) return [];
     return judged({ ...item, torque, item }) ?? [];
   });
-  return [...ofRules, ...ofItems];
+  return examined.hasSettings ? [...ofRules, ...ofItems] : ofItems;
 }
 
 interface Torqued {
@@ -89,12 +89,4 @@ export function stagePlace(
   return [`torque.${stage}`, `torque.stages.${stage}`]
     .map(placeOf)
     .reduce((best, one) => (one.start.offset > best.start.offset ? one : best), torque.place);
-}
-
-/** Those of all machines, and of the front matter of procedures. */
-function fastenersOf({ linked }: Examined): ReadonlySet<Fastener> {
-  const items: Item[] = [];
-  for (const machine of linked.manual.machines.values()) items.push(...machine.items.values());
-  for (const one of linked.procedures.values()) items.push(...one.catalogue.items.values());
-  return new Set(items.filter((item) => item.kind === 'fastener'));
 }

@@ -1,7 +1,8 @@
-import type { Circuit, Item } from '../../catalogue/index.ts';
+import type { Catalogue, Circuit, Item } from '../../catalogue/index.ts';
 import type { LinkedProcedure } from '../../link/index.ts';
 import type { Action } from '../../syntax/index.ts';
 import type { Examined } from '../rule.ts';
+import { onceFor } from './once-for.ts';
 import { type Done, isWholeJob, workDone } from './work-done.ts';
 
 /** A circuit that has been open, and that nothing checks for leaks once it is shut and full again. */
@@ -14,12 +15,11 @@ export interface Unchecked {
 }
 
 /** In every job that is whole by itself, those of the jobs that it performs left to them. */
-export function* uncheckedLeaks({ expanded }: Examined): Generator<Unchecked> {
+export function* uncheckedLeaks({ subjects, expanded }: Examined): Generator<Unchecked> {
   const work = workDone(expanded);
-  for (const procedure of expanded.procedures.values()) {
+  for (const { expanded: procedure } of subjects) {
     if (!isWholeJob(procedure)) continue;
-    for (const circuit of procedure.catalogue.items.values()) {
-      if (circuit.kind !== 'circuit' || !circuit['leak-check']) continue;
+    for (const circuit of circuitsToCheck(procedure.catalogue)) {
       const found = uncheckedIn(work.last(procedure), circuit);
       if (found === undefined) continue;
       const { owner } = found.ready;
@@ -28,6 +28,12 @@ export function* uncheckedLeaks({ expanded }: Examined): Generator<Unchecked> {
     }
   }
 }
+
+const circuitsToCheck = onceFor(({ items }: Catalogue): readonly Circuit[] =>
+  [...items.values()].filter(
+    (item): item is Circuit => item.kind === 'circuit' && Boolean(item['leak-check']),
+  ),
+);
 
 function uncheckedIn(
   work: readonly Done[],

@@ -1,13 +1,18 @@
 import type { Examined } from '../rule.ts';
 
+/** What a rule settles that says what no procedure does, where one may be there that nobody has read. */
+export const lost = 'a procedure is lost';
+
 /**
- * Whether a procedure may be there that nobody has read: its file is rejected or broken, or another performs one that
- * is not there. What no procedure seems to use may then be used after all.
+ * Yields `lost` where a procedure may be there that nobody has read: its file is rejected or broken, or another
+ * performs one that is not there. What no procedure seems to use may then be used after all.
  */
-export function losesProcedures(examined: Examined): boolean {
-  const read = new Set(
-    [...examined.linked.procedures.values()].map(({ procedure }) => procedure.file),
-  );
+export function* lostProcedures(examined: Examined): Generator<string> {
+  if (losesProcedures(examined)) yield lost;
+}
+
+function losesProcedures(examined: Examined): boolean {
+  const read = new Set(examined.subjects.map(({ one }) => one.procedure.file));
   const rejected = examined.facts(
     'file-unreadable',
     'front-matter-missing',

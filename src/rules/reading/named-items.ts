@@ -1,6 +1,7 @@
 import type { Catalogue, Item } from '../../catalogue/index.ts';
 import { allActions, allBlocks, allSteps, type LinkedProcedure } from '../../link/index.ts';
 import type { Block } from '../../syntax/index.ts';
+import type { Examined } from '../rule.ts';
 import { onceFor } from './once-for.ts';
 
 /** Ids of the items that a procedure names anywhere. */
@@ -58,31 +59,27 @@ function idsNamedIn(item: Item): readonly string[] {
   }
 }
 
-/** Entries that some procedure or some other entry names. */
-export function namedItems(procedures: Iterable<LinkedProcedure>): ReadonlySet<Item> {
-  const named = new Set<Item>();
-  const seen = new Set<Catalogue>();
-  for (const one of procedures) {
-    for (const id of idsNamedBy(one)) add(named, one.catalogue, id);
-    if (seen.has(one.catalogue)) continue;
-    seen.add(one.catalogue);
-    for (const item of one.catalogue.items.values()) {
-      for (const id of idsNamedIn(item)) if (id !== item.id) add(named, one.catalogue, id);
+/** Entries that an entry which is looked at names, itself left out. */
+export function* namedByEntries({ machines, entries, subjects }: Examined): Generator<Item> {
+  const own = new Map(subjects.map(({ one }) => [one.procedure.file, one.catalogue]));
+  const byFile = new Map(machines.map((machine) => [machine.file, machine]));
+  for (const item of entries) {
+    const catalogue = own.get(item.place.file) ?? byFile.get(item.place.file);
+    for (const id of idsNamedIn(item)) {
+      const named = id === item.id ? undefined : catalogue?.items.get(id);
+      if (named !== undefined) yield named;
     }
   }
-  return named;
 }
 
-/** Entries that name one which a procedure names: bolts that hold a part, hazards that an action raises. */
-export function partakers(procedures: Iterable<LinkedProcedure>): ReadonlySet<Item> {
-  const found = new Set<Item>();
-  for (const one of procedures) {
-    const naming = namingIn(one.catalogue);
-    for (const id of idsNamedBy(one)) {
-      for (const item of naming.get(id) ?? []) found.add(item);
-    }
+/** Entries that a procedure names, and those that name one of these: bolts that hold a part, hazards that it raises. */
+export function* usedBy(one: LinkedProcedure): Generator<Item> {
+  const naming = namingIn(one.catalogue);
+  for (const id of idsNamedBy(one)) {
+    const item = one.catalogue.items.get(id);
+    if (item !== undefined) yield item;
+    yield* naming.get(id) ?? [];
   }
-  return found;
 }
 
 /** The entries of a catalogue that name an id, by id. */
@@ -97,8 +94,3 @@ const namingIn = onceFor(({ items }: Catalogue): ReadonlyMap<string, readonly It
   }
   return naming;
 });
-
-function add(named: Set<Item>, catalogue: Catalogue, id: string): void {
-  const item = catalogue.items.get(id);
-  if (item !== undefined) named.add(item);
-}

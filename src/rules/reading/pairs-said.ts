@@ -18,15 +18,10 @@ export interface PairSaid {
 
 /** The doubled values of a manual: in prose, in hazards and front matter, and in the texts of the catalogue. */
 export function* pairsSaid(examined: Examined): Generator<PairSaid> {
-  const { manual, procedures } = examined.linked;
-  for (const machine of manual.machines.values()) {
-    for (const item of machine.items.values()) yield* inItem(item, undefined, examined);
-  }
-  for (const [procedure, one] of procedures) {
+  const owners = new Map(examined.subjects.map(({ id, one }) => [one.procedure.file, id]));
+  for (const item of examined.entries) yield* inItem(item, owners.get(item.place.file), examined);
+  for (const { id: procedure, one } of examined.subjects) {
     yield* inFrontMatter(one, examined);
-    for (const item of one.catalogue.items.values()) {
-      if (item.place.file === one.procedure.file) yield* inItem(item, procedure, examined);
-    }
     for (const block of allBlocks(one.procedure)) {
       if (block.type === 'prose')
         for (const text of runningTexts(block, one)) yield* inProse(text, procedure);

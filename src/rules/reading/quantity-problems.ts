@@ -29,7 +29,7 @@ function* problemsIn(examined: Examined): Generator<ToldProblem> {
   for (const { place, written, problem } of examined.facts('quantity-wrong')) {
     yield { place, written, problem, procedure: undefined };
   }
-  for (const [procedure, one] of examined.linked.procedures) {
+  for (const { id: procedure, one } of examined.subjects) {
     const source = locator(one.procedure.file, one.procedure.text);
     for (const { text, place } of writtenValues(one)) {
       for (const problem of parseQuantity(text).problems) {

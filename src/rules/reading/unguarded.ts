@@ -1,5 +1,5 @@
 import type { Hazard } from '../../catalogue/index.ts';
-import type { LinkedProcedure } from '../../link/index.ts';
+import type { LinkedManual, LinkedProcedure } from '../../link/index.ts';
 import type { Action, HazardPanel } from '../../syntax/index.ts';
 import type { Examined } from '../rule.ts';
 import { type Event, eventsIn, panelsWithin, raisedBy, tellsOf } from './hazard-order.ts';
@@ -20,8 +20,8 @@ export const unguarded: (examined: Examined) => readonly Unguarded[] = onceFor((
 ]);
 
 function* unguardedIn(examined: Examined): Generator<Unguarded> {
-  const panels = panelCache(examined);
-  for (const procedure of examined.expanded.procedures.values()) {
+  const panels = panelsIn(examined.linked);
+  for (const { expanded: procedure } of examined.subjects) {
     const events = [...eventsIn(procedure)];
     const told = new Set<Hazard>();
     for (const [at, event] of events.entries()) {
@@ -45,14 +45,14 @@ function* unguardedIn(examined: Examined): Generator<Unguarded> {
 
 type Panels = (procedure: string) => ReturnType<typeof panelsWithin>;
 
-function panelCache({ linked }: Examined): Panels {
+const panelsIn: (manual: LinkedManual) => Panels = onceFor((manual) => {
   const known = new Map<string, ReturnType<typeof panelsWithin>>();
   return (procedure) => {
-    const panels = known.get(procedure) ?? panelsWithin(linked, procedure);
+    const panels = known.get(procedure) ?? panelsWithin(manual, procedure);
     known.set(procedure, panels);
     return panels;
   };
-}
+});
 
 function eventTells(panels: Panels, owner: LinkedProcedure, event: Event, hazard: Hazard): boolean {
   if (event.is === 'panel') return tellsOf(event.panel, hazard, owner);

@@ -3,7 +3,7 @@ import type { Item } from '../../catalogue/index.ts';
 import { verbsFor } from '../../ledger/index.ts';
 import type { Action } from '../../syntax/index.ts';
 import { uncounted, type WorkVerb } from '../wording/work-verbs.ts';
-import { type Command, commandsIn } from './commands.ts';
+import type { Command, CommandReader } from './commands.ts';
 import type { ItemFinder, NamedItem } from './item-names.ts';
 import { blank, blanked, quotationsIn, type RunningText } from './running-text.ts';
 import { sentencesIn } from './sentences.ts';
@@ -16,6 +16,9 @@ export interface Untracked {
   /** The entry that the words name, and the directive that would say them. */
   readonly item: Item | undefined;
   readonly verb: Verb;
+  /** The English verb, and what follows it to the end of the clause. */
+  readonly said: WorkVerb;
+  readonly object: string;
   /** True where the object is only "it" or "them". */
   readonly isOnIt: boolean;
 }
@@ -26,11 +29,17 @@ export interface Worked {
   readonly actions: readonly Action[];
 }
 
-export function untrackedIn(step: Worked, find: ItemFinder): Untracked[] {
+/** How commands and the entries in them are found. */
+export interface WorkReader {
+  readonly commands: CommandReader;
+  readonly find: ItemFinder;
+}
+
+export function untrackedIn(step: Worked, { commands, find }: WorkReader): Untracked[] {
   const text = masked(step.text);
   const found: Untracked[] = [];
   for (const { start, end } of sentencesIn(text)) {
-    for (const readings of commandsIn(text.slice(start, end))) {
+    for (const readings of commands(text.slice(start, end))) {
       const [first] = readings.flatMap((command) => untracked(command, step, find, start));
       // "Take the cover off and lay it aside" is told once.
       if (first !== undefined && !(found.length > 0 && first.isOnIt)) found.push(first);
@@ -47,7 +56,9 @@ function untracked(command: Command, step: Worked, find: ItemFinder, offset: num
   const start = offset + command.start;
   const end = offset + command.end + (named?.end ?? shortObject(command.object));
   const words = step.text.text.slice(start, end);
-  return [{ start, end, words, item: named?.item, verb, isOnIt: pronoun.test(command.object) }];
+  const { verb: said, object } = command;
+  const isOnIt = pronoun.test(object);
+  return [{ start, end, words, item: named?.item, verb, said, object, isOnIt }];
 }
 
 /** The words with everything that is not plain prose blanked out, at the same offsets. */
@@ -63,9 +74,9 @@ const spacedPreposition = new RegExp(`\\s${preposition.source}`, 'i');
 const pronoun = /^\s+(?:it|them|these|those|this|everything|both|all)\s*$|^\s+(?:it|them)\b/i;
 
 /** The entry that is the object of a command: named before any preposition, a few words on. */
-function objectIn({ object }: Command, find: ItemFinder): NamedItem | undefined {
+function objectIn({ verb, object }: Command, find: ItemFinder): NamedItem | undefined {
   const found = find(object);
-  if (found === undefined) return undefined;
+  if (found === undefined || verb.anywhere) return found;
   const before = object.slice(0, found.start).replace(/\b(?:one|each|all|both|\d+) of\b/i, '');
   return preposition.test(before) || before.trim().split(/\s+/).length > 5 ? undefined : found;
 }
@@ -75,7 +86,7 @@ function isWork({ verb, object }: Command, named: NamedItem | undefined): boolea
   if (isUncounted(object, named) || /^\s*(?:from|to|at|by|with|on|in|into)\b/i.test(object))
     return false;
   const item = named?.item;
-  if (item?.kind === 'tool' || item?.kind === 'consumable') return false;
+  if (item?.kind === 'tool' || (item?.kind === 'consumable' && !verb.anywhere)) return false;
   if (named === undefined || item === undefined) {
     return verb.needs === 'any' || (verb.needs === 'object' && isObject(object));
   }

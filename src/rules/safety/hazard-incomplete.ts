@@ -8,7 +8,7 @@ export const rule: Rule = {
   family: 'safety',
   level: 'error',
   *check(examined): Generator<Draft> {
-    for (const [procedure, one] of examined.linked.procedures) {
+    for (const { id: procedure, one } of examined.subjects) {
       for (const block of allBlocks(one.procedure)) {
         if (block.type !== 'hazard' || block.of !== undefined || block.signal === undefined)
           continue;

@@ -37,9 +37,9 @@ interface Unmet {
 }
 
 /** What a hazard asks for first and the job has not done by then, once for each hazard. */
-function* unmet({ expanded }: Examined): Generator<Unmet> {
+function* unmet({ subjects, expanded }: Examined): Generator<Unmet> {
   const work = workDone(expanded);
-  for (const procedure of expanded.procedures.values()) {
+  for (const { expanded: procedure } of subjects) {
     if (!isWholeJob(procedure)) continue;
     const told = new Set<string>();
     const before = new Map<string, Set<string>>();

@@ -36,20 +36,18 @@ interface Stated {
 }
 
 /** Signal words with their harm: of the catalogue's hazards, each once, and of panels that say it themselves. */
-function* statedHarms({ linked }: Examined): Generator<Stated> {
-  const seen = new Set<unknown>();
-  for (const [procedure, one] of linked.procedures) {
-    for (const item of one.catalogue.items.values()) {
-      if (item.kind !== 'hazard' || seen.has(item)) continue;
-      seen.add(item);
-      yield {
-        signal: item.signal,
-        harm: item.harm,
-        place: item.placeOf('harm'),
-        procedure: undefined,
-        item: item.id,
-      };
-    }
+function* statedHarms({ entries, subjects }: Examined): Generator<Stated> {
+  for (const item of entries) {
+    if (item.kind !== 'hazard') continue;
+    yield {
+      signal: item.signal,
+      harm: item.harm,
+      place: item.placeOf('harm'),
+      procedure: undefined,
+      item: item.id,
+    };
+  }
+  for (const { id: procedure, one } of subjects) {
     for (const block of allBlocks(one.procedure)) {
       if (block.type !== 'hazard' || block.signal === undefined || block.harm === undefined)
         continue;

@@ -9,11 +9,11 @@ export const rule: Rule = {
   id: 'too-heavy',
   family: 'safety',
   level: 'warning',
-  *check({ linked, expanded }): Generator<Draft> {
+  *check({ subjects, linked, expanded }): Generator<Draft> {
     const { liftLimit, placeOf } = linked.manual;
     const limit = liftLimit && heaviest(liftLimit);
     if (liftLimit === undefined || limit === undefined) return;
-    for (const [procedure, one] of linked.procedures) {
+    for (const { id: procedure, one } of subjects) {
       for (const { action, part, people, aided } of liftsIn(one, expanded)) {
         const mass = part.mass && heaviest(part.mass);
         if (part.mass === undefined || mass === undefined || aided === 'all') continue;

@@ -1,5 +1,5 @@
 import type { Fix, Related } from '../../../schemas/finding.ts';
-import type { LedgerFact } from '../../ledger/index.ts';
+import { factKey, type LedgerFact } from '../../ledger/index.ts';
 import type { Draft, Examined } from '../rule.ts';
 import { code, sentence } from '../wording/lists.ts';
 import { factsOf } from './json.ts';
@@ -20,12 +20,6 @@ export function ledgerDraft(examined: Examined, fact: LedgerFact, told: Told): D
   const title = inside && titleOf(examined, inside.procedure);
   const instance = fact.instance === undefined ? '' : ` (${fact.instance})`;
   const where = inside === undefined ? [] : [related(inside.place, 'inside it, here')];
-  const callers = (fact.performedBy ?? []).map((one) =>
-    related(
-      one.place,
-      `“${titleOf(examined, one.procedure)}” performs this here${one.when === undefined ? '' : ` (${one.when})`}`,
-    ),
-  );
   const written = writtenStep(examined, fact);
   return {
     place: fact.place,
@@ -37,24 +31,23 @@ export function ledgerDraft(examined: Examined, fact: LedgerFact, told: Told): D
       instance +
       (title === undefined ? '' : `, inside “${title}”`) +
       (written === undefined ? '' : `, in the written-out step ${written}`),
-    data: factsOf(fact, ['procedure', 'place', 'when', 'inside', 'origin', 'performedBy']),
-    related: without(fact.place, [
-      ...[...where, ...(told.related ?? [])].map((one) => withTitle(examined, fact, one)),
-      ...callers,
-    ]),
+    data: factsOf(fact, ['procedure', 'place', 'when', 'inside', 'origin']),
+    related: without(
+      fact.place,
+      [...where, ...(told.related ?? [])].map((one) => withTitle(examined, fact, one)),
+    ),
     help: written === undefined ? told.help : `${told.help ?? ''} ${ownStep(fact.item)}`.trim(),
     fix: told.fix,
+    fact: fact.origin === undefined ? factKey(fact) : undefined,
   };
 }
 
 /** A second place in the text of another procedure says in which. */
 function withTitle(examined: Examined, { place }: LedgerFact, one: Related): Related {
   if (one.file === place.file) return one;
-  const other = [...examined.linked.procedures.values()].find(
-    ({ procedure }) => procedure.file === one.file,
-  );
+  const other = examined.linked.outlines.byFile.get(one.file);
   if (other === undefined) return one;
-  return { ...one, label: `${one.label}, in “${other.procedure.front.title}”` };
+  return { ...one, label: `${one.label}, in “${other.title}”` };
 }
 
 const ownStep = (item: string): string =>

@@ -21,7 +21,7 @@ export const rule: Rule = {
         if (fault.fault === 'over-out') yield overOut(story, fault.flow, fault.out);
       }
     }
-    for (const [procedure, one] of examined.linked.procedures) {
+    for (const { id: procedure, one } of examined.subjects) {
       for (const { circuit, written, place } of fillsTooMuch(one))
         yield { procedure, place, ...tooMuch(circuit, written, 'goes into') };
     }

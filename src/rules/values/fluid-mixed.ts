@@ -11,7 +11,7 @@ export const rule: Rule = {
   family: 'values',
   level: 'error',
   *check(examined): Generator<Draft> {
-    for (const [procedure, one] of examined.linked.procedures) {
+    for (const { id: procedure, one } of examined.subjects) {
       for (const action of allActions(one.procedure)) {
         for (const { circuit, ref, other, placeOf } of mixedBy(action, one)) {
           yield {

@@ -12,7 +12,7 @@ export const rule: Rule = {
   family: 'values',
   level: 'error',
   *check(examined): Generator<Draft> {
-    for (const [procedure, one] of examined.linked.procedures) {
+    for (const { id: procedure, one } of examined.subjects) {
       for (const { action, item, limit } of limitedReadings(one)) {
         const said = action.value && parseQuantity(action.value.text).value;
         if (action.value === undefined || said === undefined) continue;

@@ -8,7 +8,7 @@ export const rule: Rule = {
   family: 'values',
   level: 'error',
   *check(examined): Generator<Draft> {
-    for (const [procedure, linked] of examined.linked.procedures) {
+    for (const { id: procedure, one: linked } of examined.subjects) {
       for (const { action, item, limit } of limitedReadings(linked)) {
         if (limit !== undefined || action.limit !== undefined || action.value !== undefined)
           continue;

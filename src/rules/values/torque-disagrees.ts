@@ -14,7 +14,7 @@ export const rule: Rule = {
   family: 'values',
   level: 'error',
   *check(examined): Generator<Draft> {
-    for (const [procedure, one] of examined.linked.procedures) {
+    for (const { id: procedure, one } of examined.subjects) {
       const told = new Set<number>();
       const found = [...saidTorques(one).flatMap(disagreeing), ...namedWrongly(one)];
       for (const { place, fastener, torque } of found) {

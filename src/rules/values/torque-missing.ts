@@ -9,7 +9,7 @@ export const rule: Rule = {
   family: 'values',
   level: 'error',
   *check(examined): Generator<Draft> {
-    for (const [procedure, one] of examined.linked.procedures) {
+    for (const { id: procedure, one } of examined.subjects) {
       const writtenOut = torqueActionsWrittenOut(examined, one);
       for (const { action, fastener, figures } of [...torqueActions(one), ...writtenOut]) {
         const isSaid = fastener.torque !== undefined || fastener.tightness !== undefined;

@@ -14,7 +14,7 @@ export const rule: Rule = {
     for (const fact of examined.facts('unit-wrong-kind')) {
       yield { place: fact.place, ...words(fact), data: factsOf(fact, ['kind']) };
     }
-    for (const [procedure, one] of examined.linked.procedures) {
+    for (const { id: procedure, one } of examined.subjects) {
       for (const { text, place, what, expected } of writtenValues(one)) {
         if (expected === undefined) continue;
         const { value } = parseQuantity(text);

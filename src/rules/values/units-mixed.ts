@@ -10,7 +10,7 @@ export const rule: Rule = {
   family: 'values',
   level: 'warning',
   *check(examined): Generator<Draft> {
-    for (const [procedure, one] of examined.linked.procedures) {
+    for (const { id: procedure, one } of examined.subjects) {
       for (const { place, unit, kind, usual } of oddUnitsInProse(one, examined.linked.manual)) {
         yield {
           place,
@@ -26,8 +26,8 @@ export const rule: Rule = {
 };
 
 /** Torques of a machine's catalogue in another system of units than most of them. */
-function* oddTorques({ linked }: Examined): Generator<Draft> {
-  for (const machine of linked.manual.machines.values()) {
+function* oddTorques({ machines }: Examined): Generator<Draft> {
+  for (const machine of machines) {
     const torques = [...machine.items.values()].flatMap((item) => {
       const torque =
         item.kind === 'fastener' || item.kind === 'connection' ? item.torque : undefined;

@@ -12,7 +12,7 @@ export const rule: Rule = {
   family: 'values',
   level: 'warning',
   *check(examined): Generator<Draft> {
-    for (const [procedure, one] of examined.linked.procedures) {
+    for (const { id: procedure, one } of examined.subjects) {
       for (const action of allActions(one.procedure)) {
         const { fault } = wrenchOf(action, one);
         if (fault === undefined) continue;

@@ -1,6 +1,6 @@
 import type { Place } from '../../../schemas/finding.ts';
 
-/** What is wrong with a waiver; told after all else has been found. */
+/** What is wrong with a waiver; whether it is unused or expired is told after all else has been found. */
 export type WaiverFact = {
   readonly procedure: string;
   readonly place: Place;
@@ -16,5 +16,13 @@ export type WaiverFact = {
       readonly today: string;
       readonly comeBack: number;
     }
-  | { readonly kind: 'waiver-unused'; readonly item: string | undefined }
+  | {
+      readonly kind: 'waiver-unused';
+      readonly item: string | undefined;
+      /** The manual turns the rule off. */
+      readonly isOff: boolean;
+      /** False where the waiver names an item that there is not; `near` is one like it. */
+      readonly isKnown: boolean;
+      readonly near?: string;
+    }
 );

@@ -16,6 +16,8 @@ export interface WorkVerb {
   readonly tail?: string;
   /** True where the command must name a position of the control. */
   readonly toPosition?: true;
+  /** True where the entry may be named anywhere in the clause: "measure the width of the blade". */
+  readonly anywhere?: true;
 }
 
 const out: readonly Verb[] = ['remove', 'disconnect', 'withdraw', 'drain', 'isolate'];

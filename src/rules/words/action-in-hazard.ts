@@ -7,7 +7,7 @@ export const rule: Rule = {
   family: 'words',
   level: 'note',
   *check(examined): Generator<Draft> {
-    for (const [procedure, one] of examined.linked.procedures) {
+    for (const { id: procedure, one } of examined.subjects) {
       for (const block of allBlocks(one.procedure)) {
         if (block.type !== 'hazard') continue;
         for (const action of actionsIn(block.blocks)) {

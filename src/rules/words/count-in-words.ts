@@ -17,7 +17,7 @@ export const rule: Rule = {
   family: 'words',
   level: 'error',
   *check(examined): Generator<Draft> {
-    for (const [procedure, one] of examined.linked.procedures) {
+    for (const { id: procedure, one } of examined.subjects) {
       const before = new Map(
         [...actionsWithHistory(one, examined.linked)].map((step) => [step.action, step.before]),
       );

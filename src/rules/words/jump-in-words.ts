@@ -13,7 +13,7 @@ export const rule: Rule = {
   family: 'words',
   level: 'warning',
   *check(examined): Generator<Draft> {
-    for (const [procedure, one] of examined.linked.procedures) {
+    for (const { id: procedure, one } of examined.subjects) {
       for (const placed of placedProse(one)) {
         for (const text of runningTexts(placed.prose, one)) {
           for (const sentence of sentencesOf(text)) {
@@ -73,7 +73,7 @@ function isSound(
     case 'stop':
       return !isFollowed(prose, one);
     case 'order':
-      return !actionsIn(step?.blocks ?? section.blocks).next().done;
+      return actionsIn(step?.blocks ?? section.blocks).length > 0;
   }
 }
 

@@ -20,7 +20,7 @@ export const rule: Rule = {
     const refused = new Set(
       examined.facts('old-back').map(({ place }) => `${place.file} ${place.start.offset}`),
     );
-    for (const [procedure, one] of examined.linked.procedures) {
+    for (const { id: procedure, one } of examined.subjects) {
       const find = itemFinder(one.catalogue);
       for (const { text, stretch, action, item } of installs(one)) {
         const { place } = action;

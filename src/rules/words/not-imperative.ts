@@ -9,7 +9,7 @@ export const rule: Rule = {
   family: 'words',
   level: 'note',
   *check(examined): Generator<Draft> {
-    for (const [procedure, one] of examined.linked.procedures) {
+    for (const { id: procedure, one } of examined.subjects) {
       let last: Step | undefined;
       for (const { step, text } of stepTexts(one)) {
         if (step === last) continue;

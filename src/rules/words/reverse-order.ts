@@ -12,7 +12,7 @@ export const rule: Rule = {
   family: 'words',
   level: 'error',
   *check(examined): Generator<Draft> {
-    for (const [id, one] of examined.linked.procedures) {
+    for (const { id, one } of examined.subjects) {
       for (const { prose, section, step } of placedProse(one)) {
         for (const text of runningTexts(prose, one)) yield* draftsIn(text, id, section, step);
       }
@@ -43,5 +43,5 @@ function* draftsIn(
 function isWrittenOut(section: Section, step: Step | undefined): boolean {
   const blocks = step?.blocks ?? section.blocks;
   if ([...within(section.blocks)].some(({ type }) => type === 'reverse')) return true;
-  return !actionsIn(blocks).next().done;
+  return actionsIn(blocks).length > 0;
 }

@@ -9,7 +9,7 @@ export const rule: Rule = {
   family: 'words',
   level: 'note',
   *check(examined): Generator<Draft> {
-    for (const [procedure, one] of examined.linked.procedures) {
+    for (const { id: procedure, one } of examined.subjects) {
       for (const { text } of stepTexts(one)) {
         for (const sentence of sentencesOf(text)) {
           const words = wordsIn(text, sentence);

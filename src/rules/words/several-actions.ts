@@ -8,7 +8,7 @@ export const rule: Rule = {
   family: 'words',
   level: 'note',
   *check(examined): Generator<Draft> {
-    for (const [procedure, one] of examined.linked.procedures) {
+    for (const { id: procedure, one } of examined.subjects) {
       for (const { text } of stepTexts(one)) {
         const actions = text.stretches.filter(({ kind }) => kind === 'action');
         if (actions.length <= mostActions) continue;

@@ -12,7 +12,7 @@ export const rule: Rule = {
   family: 'words',
   level: 'error',
   *check(examined): Generator<Draft> {
-    for (const [procedure, one] of examined.linked.procedures) {
+    for (const { id: procedure, one } of examined.subjects) {
       for (const action of allActions(one.procedure)) {
         const item = one.item(action.item);
         if (item === undefined || action.words === '') continue;
