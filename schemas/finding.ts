@@ -46,6 +46,10 @@ export const findingSchema = z.strictObject({
   related: z.array(relatedSchema),
   help: z.string().optional(),
   fix: fixSchema.optional(),
+  known: z
+    .boolean()
+    .optional()
+    .describe('Whether the baseline lists it; absent in a check without a baseline'),
 });
 
 export type Point = z.infer<typeof pointSchema>;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { knownFindingSchema } from './baseline.ts';
 import { findingSchema, placeSchema } from './finding.ts';
 
 /** Findings that the manual lets pass, and why; none where the waiver does not hold or meets nothing. */
@@ -29,6 +30,17 @@ export const reportSchema = z.strictObject({
     note: z.int().min(0),
     waived: z.int().min(0).describe('Findings that waivers let pass'),
   }),
+  baseline: z
+    .strictObject({
+      new: z.int().min(0).describe('Findings that it does not list'),
+      known: z.int().min(0).describe('Findings that it lists'),
+      listed: z.int().min(0).describe('All that it lists, of the rules that were asked for'),
+      gone: z
+        .array(knownFindingSchema)
+        .describe('What it lists and is no longer found; `count` is how many of it are gone'),
+    })
+    .optional()
+    .describe('How the findings stand to a baseline; absent in a check without one'),
 });
 
 export type Report = z.infer<typeof reportSchema>;

@@ -1,47 +1,53 @@
-import type { Finding, Level } from '../../schemas/finding.ts';
 import type { Report } from '../../schemas/report.ts';
-import { reportAsText } from '../report/index.ts';
-import { checkFolder } from './check-folder.ts';
+import { type Selection, selectFindings } from '../report/index.ts';
+import { CannotRun } from './cannot-run.ts';
+import { type CheckedReport, checkForReport, type Keeping } from './check-folder.ts';
+import { compareWithBaseline, writeBaseline } from './compare-with-baseline.ts';
 import type { ExitCode } from './exit-code.ts';
 import { ruleCalled } from './rule-called.ts';
-import { paintFor, say, widthOf } from './terminal.ts';
+import { type Telling, tellReport } from './tell-report.ts';
+import { complain, say } from './terminal.ts';
 
-export interface InspectOptions {
-  readonly format: 'text' | 'json';
-  /** Only findings of these rules, told or waived, are shown and counted; of all rules when empty. */
-  readonly only: readonly string[];
-  /** Findings below this level neither fail nor show. */
-  readonly level: Level;
+export interface InspectOptions extends Selection, Keeping, Telling {
+  /** File of the findings that an old manual is known to have. */
+  readonly baseline: string | undefined;
+  /** The same, written anew or with less in it. */
+  readonly writeBaseline: string | undefined;
 }
 
-const weight: Record<Level, number> = { error: 2, warning: 1, note: 0 };
-
-/** Checks a manual and prints what it finds. 0 clean, 1 findings of warning or error level. */
+/** Checks a manual and prints what it finds. 0 clean, 1 findings of warning or error level that no baseline lists. */
 export async function inspectCommand(folder: string, options: InspectOptions): Promise<ExitCode> {
   for (const id of options.only) ruleCalled(id);
-  const checked = await checkFolder(folder);
-  const report = select(checked.report, options);
-  if (options.format === 'json') say(JSON.stringify(report, undefined, 2));
-  else say(reportAsText(report, checked.textOf, paintFor(process.stdout), widthOf(process.stdout)));
-  return report.summary.error + report.summary.warning > 0 ? 1 : 0;
+  refuseHalfBaselines(options);
+  const checked = await checkForReport(folder, options);
+  const report = selectFindings(await marked(checked, options), options);
+  return tellReport(report, checked, options);
 }
 
-function select(report: Report, { only, level }: InspectOptions): Report {
-  const isAsked = (rule: string): boolean => only.length === 0 || only.includes(rule);
-  const isShown = (finding: Finding): boolean =>
-    weight[finding.level] >= weight[level] && isAsked(finding.rule);
-  const findings = report.findings.filter(isShown);
-  const waivers = report.waivers.flatMap((waiver) => {
-    const waived = waiver.waived.filter(isShown);
-    const isEmptied = waived.length === 0 && waiver.waived.length > 0;
-    return isAsked(waiver.rule) && !isEmptied ? [{ ...waiver, waived }] : [];
-  });
-  const count = (one: Level) => findings.filter((finding) => finding.level === one).length;
-  const summary = {
-    error: count('error'),
-    warning: count('warning'),
-    note: count('note'),
-    waived: waivers.reduce((sum, { waived }) => sum + waived.length, 0),
-  };
-  return { ...report, findings, waivers, summary };
+function refuseHalfBaselines({ baseline, writeBaseline, only, level }: InspectOptions): void {
+  if (writeBaseline === undefined) return;
+  if (baseline !== undefined) {
+    throw new CannotRun(
+      'Both --baseline and --write-baseline are given.',
+      'Name the file once: --write-baseline compares with it as well.',
+    );
+  }
+  if (only.length > 0 || level !== 'note') {
+    throw new CannotRun(
+      'A baseline is of the whole manual.',
+      'Leave --only and --level out when you write it.',
+    );
+  }
+}
+
+/** The whole report, with known findings marked where a baseline is named. */
+async function marked(
+  checked: CheckedReport,
+  { format, baseline, writeBaseline: written }: InspectOptions,
+): Promise<Report> {
+  if (written !== undefined) {
+    return writeBaseline(checked, written, format === 'text' ? say : complain);
+  }
+  if (baseline !== undefined) return compareWithBaseline(checked.report, baseline);
+  return checked.report;
 }

@@ -3,11 +3,12 @@ import type { Report } from '../../schemas/report.ts';
 import { excerptOf, type Mark } from './excerpt.ts';
 import { noPaint, type Paint } from './paint.ts';
 import { printable } from './printable.ts';
+import { counted, goneAsText, summaryAsText } from './summary.ts';
 import { wrap } from './wrap.ts';
 
 /**
  * The report for people: each finding with the author's lines, marks under them, and what to do. `width` is that of
- * the terminal in columns; without it, as in a pipe, no line is broken.
+ * the terminal in columns; without it, as in a pipe, no line is broken. What a baseline lists is only counted.
  */
 export function reportAsText(
   report: Report,
@@ -26,10 +27,14 @@ export function reportAsText(
     }
     return found;
   };
-  const blocks = report.findings.map((finding) => findingAsText(finding, linesOf, paint, width));
+  const blocks = report.findings
+    .filter(({ known }) => known !== true)
+    .map((finding) => findingAsText(finding, linesOf, paint, width));
+  const summary = wrap(summaryAsText(report), width, '  ');
+  const gone = goneAsText(report);
   return [
     ...blocks,
-    wrap(summaryAsText(report), width, '  ') + waiversAsText(report, paint, width),
+    summary + (gone === '' ? '' : wrap(gone, width, '  ')) + waiversAsText(report, paint, width),
   ].join('\n');
 }
 
@@ -45,19 +50,6 @@ function waiversAsText({ waivers }: Report, paint: Paint, width: number | undefi
     return wrap(`  ${place}  ${what}: ${why}`, width, '    ');
   });
   return ['', 'Waived:', ...lines, ''].join('\n');
-}
-
-/** One line: how much was checked and what was found. */
-export function summaryAsText({ manual, summary }: Report): string {
-  const checked = `${counted(manual.procedures, 'procedure')}, ${counted(manual.steps, 'step')}, ${counted(manual.actions, 'action')}`;
-  const found = [
-    summary.error > 0 ? counted(summary.error, 'error') : '',
-    summary.warning > 0 ? counted(summary.warning, 'warning') : '',
-    summary.note > 0 ? counted(summary.note, 'note') : '',
-  ].filter(Boolean);
-  const passed = summary.waived > 0 ? `, ${summary.waived} waived` : '';
-  const verdict = (found.length > 0 ? found.join(', ') : 'everything balances') + passed;
-  return `${printable(manual.title)}: ${checked} checked; ${verdict}.\n`;
 }
 
 function findingAsText(
@@ -88,5 +80,3 @@ function findingAsText(
     '',
   ].join('\n');
 }
-
-const counted = (n: number, noun: string): string => `${n} ${noun}${n === 1 ? '' : 's'}`;

@@ -1,0 +1,1 @@
+export { reportAsJunit } from './report-as-junit.ts';

@@ -1,0 +1,2 @@
+export { reportAsSarif, type SarifContext } from './report-as-sarif.ts';
+export type { DescribedRule } from './rule-descriptors.ts';
