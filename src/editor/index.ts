@@ -1,0 +1,1 @@
+export { type EditorTools, serveEditor } from './serve-editor.ts';
