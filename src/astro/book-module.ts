@@ -1,7 +1,7 @@
-import type { Book, MachinePage, PageLink } from '../render/index.ts';
+import type { Book, BookFrame, MachinePage, PageLink } from '../render/index.ts';
 
 /** The part of the Book that is no collection: what pages need beside their own entry. */
-export type Frame = Omit<Book, 'sheets' | 'machines'>;
+export type Frame = BookFrame;
 
 const name = 'tallybolt:book';
 const resolved = `\0${name}`;

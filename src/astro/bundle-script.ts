@@ -24,6 +24,8 @@ export async function bundleScript(
     charset: 'utf8',
     legalComments: 'none',
     banner: { js: banner },
+    // The same bytes wherever the site's sources lie, and whatever settings lie above them.
+    tsconfigRaw: { compilerOptions: { strict: true } },
     define: { 'process.env.NODE_ENV': '"production"', ...define },
   });
   return outputFiles.map(({ text }) => text).join('');

@@ -2,9 +2,10 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import { type Book, searchDocuments, searchIndex } from '../render/index.ts';
-import { bundleScript, licence } from './bundle-script.ts';
+import type { Book } from '../render/index.ts';
+import { bundleScript } from './bundle-script.ts';
 import { pageScript, searchScripts, sheetScript, variantsScript } from './links.ts';
+import { searchIndexScript, searchPageScript } from './search-scripts.ts';
 
 /**
  * Puts the scripts of the sheets, of the choice of a machine and of the search into the built site, and the index that the search
@@ -26,19 +27,9 @@ export function clientScripts(book: Book): AstroIntegration {
         await write(sheetScript, await bundleScript('scripts/sheet.ts'));
         if (book.machinesDiffer.attributes.length > 0)
           await write(variantsScript, await bundleScript('scripts/variants.ts'));
-        await write(
-          searchScript,
-          await bundleScript('scripts/search.ts', {
-            banner: await licence('minisearch', 'LICENSE.txt'),
-          }),
-        );
-        await write(indexScript, asScript(searchIndex(searchDocuments(book))));
+        await write(searchScript, await searchPageScript());
+        await write(indexScript, searchIndexScript(book));
       },
     },
   };
-}
-
-/** JSON as a script that leaves it in the window: quotes of JSON need no escape within single ones. */
-function asScript(json: string): string {
-  return `window.tallyboltIndex='${json.replace(/[\\']/g, '\\$&')}';\n`;
 }

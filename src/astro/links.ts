@@ -7,6 +7,10 @@ export const sheetScript = 'assets/sheet.js';
 /** The script of all pages that show what applies to the chosen machine. It runs before they are painted. */
 export const variantsScript = 'assets/variants.js';
 
+/** The script and the style of the pages of the proof, which are never published. */
+export const proofScript = 'assets/proof.js';
+export const proofStyle = 'assets/proof.css';
+
 /** The index of the search, then the script that asks it. */
 export const searchScripts = ['assets/search-index.js', 'assets/search.js'] as const;
 

@@ -1,6 +1,7 @@
 import type { AstroUserConfig } from 'astro';
 import type { Book } from '../render/index.ts';
 import { clientScripts } from './client-scripts.ts';
+import { pageOptions } from './page-options.ts';
 import { tallybolt } from './tallybolt.ts';
 
 /**
@@ -11,10 +12,7 @@ export function siteConfig(book: Book): AstroUserConfig {
   return {
     srcDir: './site',
     publicDir: './site/public',
-    output: 'static',
-    trailingSlash: 'always',
-    compressHTML: true,
-    devToolbar: { enabled: false },
+    ...pageOptions,
     build: { format: 'directory', assets: 'assets', inlineStylesheets: 'never' },
     integrations: [tallybolt({ book }), clientScripts(book)],
     // Tablets in workshops are old: what their browsers cannot read is written in another way.

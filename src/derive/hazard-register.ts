@@ -1,7 +1,8 @@
-import type { Hazard } from '../catalogue/index.ts';
+import type { Hazard, Item } from '../catalogue/index.ts';
 import { allBlocks, type LinkedManual, type LinkedProcedure } from '../link/index.ts';
 import { type HazardWords, hazardWords } from './hazards-at-a-glance.ts';
 import { allItems, type Owner } from './owner.ts';
+import { remembered } from './remembered.ts';
 
 /** A hazard of the manual: an entry of the catalogue, or one that a sheet writes out. */
 export interface RegisteredHazard {
@@ -45,11 +46,7 @@ export function hazardRegister(manual: LinkedManual): readonly RegisteredHazard[
     });
   }
   for (const one of procedures) {
-    for (const block of allBlocks(one.procedure)) {
-      if (block.type !== 'hazard') continue;
-      const words = hazardWords(block, one);
-      const key = hazardKey(words);
-      const item = block.of && one.item(block.of);
+    for (const { words, key, item } of shownBy(one)) {
       const known =
         (item?.kind === 'hazard' ? entries.get(item) : undefined) ??
         written.get(key) ??
@@ -71,3 +68,18 @@ const fresh = (words: HazardWords): Growing => ({
   keys: new Set(),
   shownIn: new Set(),
 });
+
+interface Panel {
+  readonly words: HazardWords;
+  readonly key: string;
+  readonly item: Item | undefined;
+}
+
+/** The panels of a sheet's own text, with the entries that they name. */
+const shownBy = remembered((one): readonly Panel[] =>
+  [...allBlocks(one.procedure)].flatMap((block): readonly Panel[] => {
+    if (block.type !== 'hazard') return [];
+    const words = hazardWords(block, one);
+    return [{ words, key: hazardKey(words), item: block.of && one.item(block.of) }];
+  }),
+);

@@ -31,8 +31,11 @@ export interface Owned<T extends Item = Item> {
 /** Every entry of the manual once: those of machines in order of machine and id, then those of procedures. */
 export function allItems(manual: LinkedManual): readonly Owned[] {
   const seen = new Set<Item>();
+  const taken = new Set<ReadonlyMap<string, Item>>();
   const found: Owned[] = [];
   const take = (items: ReadonlyMap<string, Item>, owner: Owner): void => {
+    if (taken.has(items)) return;
+    taken.add(items);
     for (const id of [...items.keys()].sort()) {
       const item = items.get(id);
       if (item === undefined || seen.has(item)) continue;

@@ -1,4 +1,5 @@
 import { allBlocks, type LinkedManual, type LinkedProcedure } from '../link/index.ts';
+import { remembered } from './remembered.ts';
 
 /** Which procedures each one performs directly, in order of reading, and by which it is performed, by id. */
 export interface Performs {
@@ -10,9 +11,8 @@ export function performsOf(manual: LinkedManual): Performs {
   const down = new Map<LinkedProcedure, Set<LinkedProcedure>>();
   const up = new Map<LinkedProcedure, Set<LinkedProcedure>>();
   for (const one of manual.procedures.values()) {
-    for (const block of allBlocks(one.procedure)) {
-      if (block.type !== 'perform') continue;
-      const target = manual.procedures.get(block.procedure.id);
+    for (const id of performedIn(one)) {
+      const target = manual.procedures.get(id);
       if (target === undefined) continue;
       down.set(one, (down.get(one) ?? new Set()).add(target));
       up.set(target, (up.get(target) ?? new Set()).add(one));
@@ -23,3 +23,9 @@ export function performsOf(manual: LinkedManual): Performs {
     performedBy: (one) => [...(up.get(one) ?? [])],
   };
 }
+
+const performedIn = remembered((one): readonly string[] =>
+  [...allBlocks(one.procedure)].flatMap((block) =>
+    block.type === 'perform' ? [block.procedure.id] : [],
+  ),
+);

@@ -24,11 +24,7 @@ export function stepRuns(one: LinkedProcedure): readonly StepRun[] | undefined {
   const shown = works.flatMap(({ numbers }, i) => (numbers.length > 0 ? [i] : []));
   const isStraight = shown.every((i, at) => at === 0 || before[i]?.has(shown[at - 1] ?? -1));
   if (isStraight) return undefined;
-  const direct = shown.map((i) => {
-    const all = shown.filter((k) => before[i]?.has(k));
-    return all.filter((k) => !all.some((between) => before[between]?.has(k)));
-  });
-  return joined(works, shown, direct);
+  return joined(works, shown, directOf(shown, before));
 }
 
 interface Work {
@@ -93,6 +89,24 @@ function closure(works: readonly Work[]): readonly ReadonlySet<number>[] {
     before.push(all);
   });
   return before;
+}
+
+/** For each shown work the shown ones right before it: none that another of them must follow. In order of writing. */
+function directOf(
+  shown: readonly number[],
+  before: readonly ReadonlySet<number>[],
+): readonly (readonly number[])[] {
+  return shown.map((work, at) => {
+    const direct: number[] = [];
+    const further = new Set<number>();
+    // From the nearest on: what comes before one that is not direct also comes before a direct one.
+    for (const one of shown.slice(0, at).reverse()) {
+      if (!before[work]?.has(one) || further.has(one)) continue;
+      direct.push(one);
+      for (const other of before[one] ?? []) further.add(other);
+    }
+    return direct.reverse();
+  });
 }
 
 /** Works one after the other become a run where nothing comes in between or branches off. */

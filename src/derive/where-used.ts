@@ -1,8 +1,10 @@
 import type { Verb } from '../../schemas/directives.ts';
 import type { Item } from '../catalogue/index.ts';
 import { allBlocks, allSteps, type LinkedManual, type LinkedProcedure } from '../link/index.ts';
+import { compareText } from '../source/index.ts';
 import type { Ref } from '../syntax/index.ts';
 import { actionsOf } from './gather.ts';
+import { remembered } from './remembered.ts';
 
 export interface Use {
   readonly one: LinkedProcedure;
@@ -10,22 +12,53 @@ export interface Use {
   readonly verbs: readonly Verb[];
 }
 
-/** Where each entry is used in a procedure's own text, procedures in order of id. */
+/**
+ * Where each entry is used in a procedure's own text, procedures in order of id. Only those are read whose
+ * catalogue has the entry, so that to ask of a few entries costs little in a manual of many machines.
+ */
 export function whereUsed(manual: LinkedManual): (item: Item) => readonly Use[] {
-  const uses = new Map<Item, Map<LinkedProcedure, Set<Verb>>>();
-  for (const one of manual.procedures.values()) {
-    const note = (ref: Ref | string, verb?: Verb): void => {
-      const item = one.item(ref);
-      if (item === undefined) return;
-      const inProcedures = uses.get(item) ?? new Map<LinkedProcedure, Set<Verb>>();
-      const verbs = inProcedures.get(one) ?? new Set<Verb>();
-      if (verb !== undefined) verbs.add(verb);
-      uses.set(item, inProcedures.set(one, verbs));
-    };
-    noteAll(one, note);
-  }
-  return (item) => [...(uses.get(item) ?? [])].map(([one, verbs]) => ({ one, verbs: [...verbs] }));
+  const groups = [...Map.groupBy(manual.procedures.values(), ({ catalogue }) => catalogue)].map(
+    ([{ items }, procedures]) => ({ items, procedures }),
+  );
+  const uses = new Map<ReadonlyMap<string, Item>, ReadonlyMap<Item, readonly Use[]>>();
+  return (item) => {
+    const found = groups
+      .filter(({ items }) => items.get(item.id) === item)
+      .map(({ items, procedures }) => {
+        const known = uses.get(items) ?? usesByItem(procedures);
+        uses.set(items, known);
+        return known.get(item) ?? [];
+      });
+    return found.length < 2 ? found.flat() : found.flat().sort(byId);
+  };
 }
+
+const byId = (a: Use, b: Use): number => compareText(a.one.procedure.id, b.one.procedure.id);
+
+function usesByItem(procedures: readonly LinkedProcedure[]): ReadonlyMap<Item, readonly Use[]> {
+  const uses = new Map<Item, Use[]>();
+  for (const one of procedures) {
+    for (const [item, use] of usesIn(one)) {
+      const known = uses.get(item);
+      if (known === undefined) uses.set(item, [use]);
+      else known.push(use);
+    }
+  }
+  return uses;
+}
+
+/** The entries that a procedure's own text uses. */
+const usesIn = remembered((one): ReadonlyMap<Item, Use> => {
+  const found = new Map<Item, Set<Verb>>();
+  noteAll(one, (ref, verb) => {
+    const item = one.item(ref);
+    if (item === undefined) return;
+    const verbs = found.get(item) ?? new Set<Verb>();
+    if (verb !== undefined) verbs.add(verb);
+    found.set(item, verbs);
+  });
+  return new Map([...found].map(([item, verbs]) => [item, { one, verbs: [...verbs] }]));
+});
 
 function noteAll(one: LinkedProcedure, note: (ref: Ref | string, verb?: Verb) => void): void {
   const { front } = one.procedure;

@@ -34,6 +34,9 @@ export interface Book {
   readonly report: Report;
 }
 
+/** What pages show beside their own sheet or machine. */
+export type BookFrame = Omit<Book, 'sheets' | 'machines'>;
+
 /** A part of a page that is not there for every machine; `condition` says the same as its words, to a program. */
 export interface Sometimes {
   readonly condition?: MachineCondition;

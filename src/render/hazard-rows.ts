@@ -20,7 +20,7 @@ import { unended } from './unended.ts';
 
 export interface HazardPages {
   /** By severity, then by what can hurt. */
-  readonly rows: readonly HazardRow[];
+  rows(): readonly HazardRow[];
   /** Id of the row for hazards that are worded so (`hazardKey`). */
   readonly anchorOf: ReadonlyMap<string, string>;
 }
@@ -29,21 +29,25 @@ export interface HazardPages {
 export function hazardPages(context: ManualContext): HazardPages {
   const anchors = new Map<string, string>();
   const counts = new Map<string, number>();
-  const rows = hazardRegister(context.manual).map((hazard) => {
+  const anchored = hazardRegister(context.manual).map((hazard) => {
     const anchor = anchorFor(hazard, counts);
     for (const key of hazard.keys) if (!anchors.has(key)) anchors.set(key, anchor);
-    return hazardRow(hazard, anchor, context);
+    return { hazard, anchor };
   });
-  const { options } = signalSchema;
   return {
-    rows: rows.sort(
-      (a, b) =>
-        options.indexOf(a.signal) - options.indexOf(b.signal) ||
-        compareText(a.hazard, b.hazard) ||
-        compareText(a.anchor, b.anchor),
-    ),
+    rows: () =>
+      anchored.map(({ hazard, anchor }) => hazardRow(hazard, anchor, context)).sort(bySignal),
     anchorOf: anchors,
   };
+}
+
+function bySignal(a: HazardRow, b: HazardRow): number {
+  const { options } = signalSchema;
+  return (
+    options.indexOf(a.signal) - options.indexOf(b.signal) ||
+    compareText(a.hazard, b.hazard) ||
+    compareText(a.anchor, b.anchor)
+  );
 }
 
 /** That of its entry; a written one counts in the first sheet that shows it. Ids of entries have no dot. */

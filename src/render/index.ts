@@ -1,3 +1,4 @@
+export { type XmlElement, type XmlNode, xml, xmlDocument } from '../report/index.ts';
 export type * from './book.ts';
 export { figureMarkup } from './figure.ts';
 export { avoidance } from './hazard-panel.ts';
@@ -6,6 +7,7 @@ export { manualContext } from './manual-context.ts';
 export { margin, wayBoxes } from './margin.ts';
 export { neededSteps } from './needed-steps.ts';
 export { onlyFor } from './only-for.ts';
+export { type OpenBook, openBook } from './open-book.ts';
 export { prose } from './prose.ts';
 export { pullCsv, pullJson } from './pull-csv.ts';
 export { pullData } from './pull-data.ts';
@@ -17,6 +19,7 @@ export { searchIndex } from './search-index.ts';
 export type { SearchDocument } from './search-options.ts';
 export { sheetContext } from './sheet-body.ts';
 export type { ManualContext, SheetContext } from './sheet-context.ts';
+export { sheetMarkup } from './sheet-markup.ts';
 export {
   figureHref,
   itemHref,
@@ -27,4 +30,3 @@ export {
 } from './site-links.ts';
 export { type SitemapFile, sitemap } from './sitemap.ts';
 export { standingMarkup } from './standing-text.ts';
-export { type XmlElement, type XmlNode, xml, xmlDocument } from './xml.ts';

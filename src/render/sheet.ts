@@ -31,6 +31,8 @@ import type { HazardLine, Sheet, StateLine } from './book.ts';
 import type { FigureTables } from './figure-rows.ts';
 import { avoidance } from './hazard-panel.ts';
 import { howTo, howToText } from './how-to.ts';
+import { lazily } from './lazily.ts';
+import { once } from './once.ts';
 import { orderPicture } from './order-picture.ts';
 import { crewLines, spanText, timeLines } from './people-and-time.ts';
 import { procedureData, procedureJson } from './procedure-data.ts';
@@ -63,7 +65,10 @@ export interface SheetSources {
   readonly isDraft: boolean;
 }
 
-/** Makes the sheets of one manual; each procedure is gathered once, however often it is performed. */
+/**
+ * Makes the sheets of one manual, each part when it is first read; each procedure is gathered once, however often
+ * it is performed.
+ */
 export function sheetMaker(sources: SheetSources): (one: LinkedProcedure) => Sheet {
   const { context, tables, performs } = sources;
   const { manual } = context;
@@ -84,21 +89,20 @@ export function sheetMaker(sources: SheetSources): (one: LinkedProcedure) => She
   return (one) => {
     const { procedure } = one;
     const { front } = procedure;
-    const sheet = sheetContext(one, context);
-    const machine = machineOf(manual, one);
-    const variants =
-      procedure.when && conditionWords(procedure.when.condition, manual.manual.settings.variants);
-    const list = pulls.list([procedure.id]).value;
-    const pulled = (...kinds: readonly PullKind[]) =>
-      list.lines.filter(({ kind }) => kinds.includes(kind)).map((line) => pullRow(line, context));
-    const scope = machinesOf(one, manual);
+    const sheet = once(() => sheetContext(one, context));
+    const list = once(() => pulls.list([procedure.id]).value);
+    const pulled =
+      (...kinds: readonly PullKind[]) =>
+      () =>
+        list()
+          .lines.filter(({ kind }) => kinds.includes(kind))
+          .map((line) => pullRow(line, context));
+    const scope = once(() => machinesOf(one, manual));
     const { space } = manual.manual;
     const whenOf = (under: VariantSet) => ({
-      when: machineWords(under, scope, manual.manual),
-      condition: setCondition(under, scope, space),
+      when: machineWords(under, scope(), manual.manual),
+      condition: setCondition(under, scope(), space),
     });
-    const { people, crewed } = gathered.crew(one);
-    const times = gathered.times(one);
     const rowOf = (words: HazardWords) => {
       const anchor = sources.hazardRows.get(hazardKey(words));
       return anchor === undefined ? undefined : `${hazardsHref}#${anchor}`;
@@ -108,79 +112,93 @@ export function sheetMaker(sources: SheetSources): (one: LinkedProcedure) => She
       text,
     });
     const system = sources.systemOf(one);
-    const data = procedureData(sheetContext(one, context, 'data-'), {
-      people,
-      times,
-      performs,
-      system,
-      isDraft: sources.isDraft,
-    });
-    return {
-      id: procedure.id,
-      href: procedureHref(procedure.id),
-      title: front.title,
-      system,
-      documentNumber: context.documentNumber(one),
-      revision: front.revision,
-      machine: machine && { href: machineHref(machine.id), text: machine.name },
-      variants,
-      condition: sheet.presence.when(procedure.when),
-      summary: front.summary && valuesInText(front.summary, context.policy),
-      interval: front.interval && boundValues(front.interval),
-      people,
-      crew: crewLines(crewed, scope, manual.manual, sheet.numbers, stepLink),
-      time: spanText(times),
-      times: timeLines(times, scope, manual.manual),
-      steps: sheet.numbers.total(),
-      stepCount: stepCount(sheet.presence.firstRank(procedure.sections)),
-      codeHtml: codeOf(manual, procedure.id),
-      orderHtml: toHtml(orderPicture(one)),
-      bodyHtml: toHtml(sheetBody(sheet)),
-      hazards: bySeverity(gathered.hazards(one)).map(({ words, under }): HazardLine => {
-        const { signal } = words;
-        const hazard = unended(valuesInText(words.hazard, context.policy));
-        const harm = unended(valuesInText(words.harm, context.policy));
-        const avoidHtml = toHtml(avoidance(words, glance(words.one)));
-        return { signal, hazard, harm, avoidHtml, row: rowOf(words), ...whenOf(under) };
+    const times = once(() => gathered.times(one));
+    const data = once(() =>
+      procedureData(sheetContext(one, context, 'data-'), {
+        people: gathered.crew(one).people,
+        times: times(),
+        performs,
+        system,
+        isDraft: sources.isDraft,
       }),
+    );
+    return lazily<Sheet>({
+      id: () => procedure.id,
+      href: () => procedureHref(procedure.id),
+      title: () => front.title,
+      system: () => system,
+      documentNumber: () => context.documentNumber(one),
+      revision: () => front.revision,
+      machine: () => {
+        const machine = machineOf(manual, one);
+        return machine && { href: machineHref(machine.id), text: machine.name };
+      },
+      variants: () =>
+        procedure.when && conditionWords(procedure.when.condition, manual.manual.settings.variants),
+      condition: () => sheet().presence.when(procedure.when),
+      summary: () => front.summary && valuesInText(front.summary, context.policy),
+      interval: () => front.interval && boundValues(front.interval),
+      people: () => gathered.crew(one).people,
+      crew: () =>
+        crewLines(gathered.crew(one).crewed, scope(), manual.manual, sheet().numbers, stepLink),
+      time: () => spanText(times()),
+      times: () => timeLines(times(), scope(), manual.manual),
+      steps: () => sheet().numbers.total(),
+      stepCount: () => stepCount(sheet().presence.firstRank(procedure.sections)),
+      codeHtml: () => codeOf(manual, procedure.id),
+      orderHtml: () => toHtml(orderPicture(one)),
+      bodyHtml: () => toHtml(sheetBody(sheet())),
+      hazards: () =>
+        bySeverity(gathered.hazards(one)).map(({ words, under }): HazardLine => {
+          const { signal } = words;
+          const hazard = unended(valuesInText(words.hazard, context.policy));
+          const harm = unended(valuesInText(words.harm, context.policy));
+          const avoidHtml = toHtml(avoidance(words, glance(words.one)));
+          return { signal, hazard, harm, avoidHtml, row: rowOf(words), ...whenOf(under) };
+        }),
       tools: pulled('tool', 'aid'),
       parts: pulled('part', 'fastener'),
       consumables: pulled('consumable'),
       fluidPulls: pulled('fluid'),
-      pullFiles: pullFiles(list, procedure.id, manual),
-      dataFile: {
+      pullFiles: () => pullFiles(list(), procedure.id, manual),
+      dataFile: () => ({
         href: procedureDataHref(procedure.id),
         text: 'JSON',
-        content: procedureJson(data),
-      },
-      howTo: howToText(howTo(data, list, manual.manual.settings)),
-      fluids: [...gathered.circuits(one)].map(([item, from]) => ({
-        ...tables.fluidRow(item, ownerOf(manual, from.one, item)),
-        ...whenOf(from.under),
-      })),
-      waste: wasteOf(one, manual, context.policy).map(({ circuit, volume }) => ({
-        item: itemLink(circuit, ownerOf(manual, one, circuit)),
-        volume,
-        dispose: circuit.dispose && valuesInText(circuit.dispose, context.policy),
-      })),
-      torques: [...gathered.torques(one)].map(([item, from]) => ({
-        ...tables.torqueRow(item, ownerOf(manual, from.one, item)),
-        ...whenOf(from.under),
-      })),
-      starts: stateLines(manual, one, front.starts),
-      leaves: stateLines(manual, one, front.leaves),
-      performs: sheetsAtHand(sheet).map(({ target, condition }) => ({
-        ...procedureLink(target),
-        condition,
-      })),
-      followOn: front['follow-on'].flatMap((id) => {
-        const next = manual.procedures.get(id);
-        return next === undefined ? [] : [procedureLink(next)];
+        content: procedureJson(data()),
       }),
-      performedBy: performs.performedBy(one).map(procedureLink),
-      isContract: isContract(one),
-      history: front.history,
-    };
+      howTo: () => howToText(howTo(data(), list(), manual.manual.settings)),
+      fluids: () =>
+        [...gathered.circuits(one)].map(([item, from]) => ({
+          ...tables.fluidRow(item, ownerOf(manual, from.one, item)),
+          ...whenOf(from.under),
+        })),
+      waste: () =>
+        wasteOf(one, manual, context.policy).map(({ circuit, volume }) => ({
+          item: itemLink(circuit, ownerOf(manual, one, circuit)),
+          volume,
+          dispose: circuit.dispose && valuesInText(circuit.dispose, context.policy),
+        })),
+      torques: () =>
+        [...gathered.torques(one)].map(([item, from]) => ({
+          ...tables.torqueRow(item, ownerOf(manual, from.one, item)),
+          ...whenOf(from.under),
+        })),
+      starts: () => stateLines(manual, one, front.starts),
+      leaves: () => stateLines(manual, one, front.leaves),
+      performs: () =>
+        sheetsAtHand(sheet()).map(({ target, condition }) => ({
+          ...procedureLink(target),
+          condition,
+        })),
+      followOn: () =>
+        front['follow-on'].flatMap((id) => {
+          const next = manual.procedures.get(id);
+          return next === undefined ? [] : [procedureLink(next)];
+        }),
+      performedBy: () => performs.performedBy(one).map(procedureLink),
+      isContract: () => isContract(one),
+      history: () => front.history,
+    });
   };
 }
 

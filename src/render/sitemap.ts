@@ -1,6 +1,6 @@
+import { type XmlElement, xml, xmlDocument } from '../report/index.ts';
 import { compareText } from '../source/index.ts';
 import { pageAddress } from './address-code.ts';
-import { type XmlElement, xml, xmlDocument } from './xml.ts';
 
 /** The protocol's most addresses in one file. */
 const mostAddresses = 50_000;

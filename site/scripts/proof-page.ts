@@ -1,0 +1,3 @@
+import { display } from './display.ts';
+
+display(document);
