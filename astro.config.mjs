@@ -7,4 +7,4 @@ import { makeBook } from './src/render/index.ts';
 const { linked, report } = await checkFolder(process.env.TALLYBOLT_MANUAL ?? 'content');
 const book = makeBook(linked, report, { draft: report.summary.error > 0 });
 
-export default defineConfig({ ...siteConfig(book), outDir: './dist/site' });
+export default defineConfig({ ...siteConfig(book), outDir: './published' });

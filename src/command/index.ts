@@ -1,0 +1,3 @@
+export { CannotRun } from './cannot-run.ts';
+export { type Checked, checkFolder } from './check-folder.ts';
+export { readManualFiles } from './read-manual-files.ts';
