@@ -1,6 +1,6 @@
 import type { ManualFiles, TextFile } from '../../src/source/index.ts';
 import { type Job, makeJob } from './generated-job.ts';
-import { type Planted, slips } from './planted.ts';
+import { type Planted, type Slip, slips, slipsInAny } from './planted.ts';
 import { chanceFrom } from './random.ts';
 
 export interface Generated {
@@ -31,16 +31,23 @@ export function generate(seed: number, size: Size): Generated {
   const planted: Planted[] = [];
   const each = Math.floor(jobs.length / Math.max(1, size.slips));
   for (const [i, job] of jobs.entries()) {
-    const slip = slips[(i / each) % slips.length];
-    if (i % each !== 0 || planted.length === size.slips || slip === undefined) {
+    if (i % each !== 0 || planted.length === size.slips) {
       texts.push({ path: job.file, text: job.text });
     } else {
-      const { text, found } = slip(job);
+      const { text, found } = slipFor(job, planted.length)(job);
       texts.push({ path: job.file, text });
       planted.push(found);
     }
   }
   return { files: { texts, unreadable: [], others: [] }, planted };
+}
+
+/** Kinds in turn; a job whose reassembly is made for it gets one that can be made in the steps that it has. */
+function slipFor(job: Job, turn: number): Slip {
+  const possible = job.reassembly === 'reversed' ? slipsInAny : slips;
+  const slip = possible[turn % possible.length];
+  if (slip === undefined) throw new Error('there is no slip to plant');
+  return slip;
 }
 
 const manualYaml = `title: Generated manual
@@ -49,6 +56,13 @@ units:
   torque: [N·m, lbf·ft]
   length: [mm, in]
   mass: [kg, lb]
+variants:
+  guard: { name: guard, values: [no, yes] }
+  feed: [hand, hydraulic]
+  lamp: { name: work lamp, values: [no, yes] }
+  cooling: [air, water]
+never:
+  - lamp & feed = hand
 default-torques:
   - { thread: M8, class: 8.8, torque: 22 N·m }
 safety: Local codes and licensed practice come first.

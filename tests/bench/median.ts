@@ -1,0 +1,4 @@
+/** Of an even number of values the upper one in the middle; NaN of none. */
+export function median(values: readonly number[]): number {
+  return values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
+}
