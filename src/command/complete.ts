@@ -1,10 +1,9 @@
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { createTwoFilesPatch } from 'diff';
 import writeFileAtomic from 'write-file-atomic';
-import type { Edit } from '../../schemas/finding.ts';
-import { applyEdits } from '../report/index.ts';
+import { applyEdits, withLineEndsOf } from '../report/index.ts';
 import { Completer } from '../reverse/index.ts';
-import { nearest } from '../source/index.ts';
 import { CannotRun } from './cannot-run.ts';
 import { checkFolder } from './check-folder.ts';
 import type { ExitCode } from './exit-code.ts';
@@ -24,7 +23,7 @@ export async function completeCommand(id: string, options: CompleteOptions): Pro
   const checked = await checkFolder(options.in);
   const one = checked.linked.procedures.get(id);
   if (one === undefined) {
-    throw unknownProcedure(id, options.in, nearest(id, checked.linked.procedures.keys()));
+    throw unknownProcedure(id, options.in, checked.linked.procedures.keys());
   }
   const completion = new Completer(checked.linked).complete(id);
   if (completion === undefined) {
@@ -32,28 +31,31 @@ export async function completeCommand(id: string, options: CompleteOptions): Pro
     return 0;
   }
   const { file, text } = { file: one.procedure.file, text: one.procedure.text };
-  const complete = applyEdits(text, withLineEndsOf(text, completion.edits));
+  const complete = applyEdits(
+    text,
+    completion.edits.map((edit) => withLineEndsOf(text, edit)),
+  );
   say(createTwoFilesPatch(file, file, text, complete, 'as it is', 'completed', { context: 2 }));
   const steps = `${completion.steps.length} ${completion.steps.length === 1 ? 'step' : 'steps'}`;
   if (options.dryRun) say(`${steps} would be written. Without --dry-run they are.`);
   else {
-    await write(join(checked.folder, file), complete);
-    say(`${steps} written to ${file}. Read them, and run \`tallybolt inspect\` again.`);
+    await write(join(checked.folder, file), text, complete);
+    say(`${steps} written to ${file}. Read what was written, and run \`tallybolt inspect\` again.`);
   }
   return 1;
 }
 
-/** Edits have \n; a file of CRLF stays one. */
-function withLineEndsOf(text: string, edits: readonly Edit[]): readonly Edit[] {
-  if (!text.includes('\r\n')) return edits;
-  return edits.map((edit) => ({ ...edit, text: edit.text.replaceAll(/\r?\n/g, '\r\n') }));
-}
-
-/** Through a temporary file and a rename, so that the writer's file is always whole. */
-async function write(path: string, text: string): Promise<void> {
+/** Through a temporary file and a rename, so that the writer's file is always whole; only if it still reads as it did. */
+async function write(path: string, before: string, text: string): Promise<void> {
   try {
+    if ((await readFile(path, 'utf8')) !== before)
+      throw new CannotRun(
+        `${path} was changed since it was checked.`,
+        'Nothing was changed. Run it again.',
+      );
     await writeFileAtomic(path, text);
   } catch (error) {
+    if (error instanceof CannotRun) throw error;
     throw new CannotRun(`${path} cannot be written: ${reasonOf(error)}.`, 'Nothing was changed.');
   }
 }

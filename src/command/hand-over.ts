@@ -5,6 +5,7 @@ import { summaryAsText } from '../report/index.ts';
 import { checkedBook } from './checked-book.ts';
 import { copyFigures } from './copy-figures.ts';
 import type { ExitCode } from './exit-code.ts';
+import { outputFolder } from './output-folder.ts';
 import { ditaFolder } from './publish-folder.ts';
 import { say } from './terminal.ts';
 import { writeWholeFolder } from './whole-folder.ts';
@@ -19,10 +20,11 @@ export async function handOverCommand(
   folder: string,
   { into, draft }: HandOverOptions,
 ): Promise<ExitCode> {
+  const out = resolve(into);
+  await outputFolder(out, ditaFolder, folder);
   const ready = await checkedBook(folder, { draft, undone: 'Nothing was handed over' });
   if (ready === undefined) return 1;
   const { book, figures, hasFindings, checked } = ready;
-  const out = resolve(into);
   const files = ditaFiles(checked.linked, book);
   await writeWholeFolder(out, ditaFolder, async (fresh) => {
     for (const { path, content } of files) {

@@ -1,5 +1,5 @@
-import { existsSync } from 'node:fs';
-import { readdir, rename, stat } from 'node:fs/promises';
+import { existsSync, renameSync } from 'node:fs';
+import { readdir, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { CannotRun } from './cannot-run.ts';
 import { reasonOf } from './reason-of.ts';
@@ -59,7 +59,8 @@ export async function refuseForeignFolder(
 
 /**
  * Puts `fresh` in the place of `target` by renaming; what stood there goes to `old`. If the second
- * rename fails, the first is taken back.
+ * rename fails, the first is taken back. Nothing is done between the two, so that the target is away for
+ * as short a time as the system can make it.
  */
 export async function swapFolders(
   fresh: string,
@@ -69,21 +70,37 @@ export async function swapFolders(
 ): Promise<void> {
   const replaces = existsSync(target);
   try {
-    if (replaces) await rename(target, old);
+    if (replaces) renameSync(target, old);
   } catch (error) {
-    throw cannotReplace(target, kind, error);
+    throw cannotReplace(target, kind, error, `The old ${kind.whole} is still there.`);
   }
   try {
-    await rename(fresh, target);
+    renameSync(fresh, target);
   } catch (error) {
-    if (replaces) await rename(old, target);
-    throw cannotReplace(target, kind, error);
+    throw cannotReplace(target, kind, error, replaces ? putBack(old, target, kind) : '');
   }
 }
 
-function cannotReplace(target: string, { whole }: FolderKind, error: unknown): CannotRun {
+/** Where the old folder is now, in words. */
+function putBack(old: string, target: string, { whole }: FolderKind): string {
+  try {
+    renameSync(old, target);
+    return `The old ${whole} is still there.`;
+  } catch {
+    return existsSync(target)
+      ? `Another run has put its ${whole} there.`
+      : `The old ${whole} is in ${old}: move it back to ${target}.`;
+  }
+}
+
+function cannotReplace(
+  target: string,
+  { whole, option }: FolderKind,
+  error: unknown,
+  state: string,
+): CannotRun {
   return new CannotRun(
     `The new ${whole} cannot be put in the place of ${target}: ${reasonOf(error)}.`,
-    `Close whatever holds the folder open, then run it again. The old ${whole} is still there.`,
+    `Close whatever holds the folder open, then run it again; where a disk is mounted, name a folder in it: ${option} ${join(target, whole)}. ${state}`.trim(),
   );
 }

@@ -2,6 +2,8 @@ import { join, resolve } from 'node:path';
 import { summaryAsText } from '../report/index.ts';
 import { checkedBook } from './checked-book.ts';
 import type { ExitCode } from './exit-code.ts';
+import { outputFolder } from './output-folder.ts';
+import { siteFolder } from './publish-folder.ts';
 import { publishSite } from './publish-site.ts';
 import { say } from './terminal.ts';
 
@@ -15,10 +17,11 @@ export async function publishCommand(
   folder: string,
   { to, draft }: PublishOptions,
 ): Promise<ExitCode> {
+  const out = resolve(to);
+  await outputFolder(out, siteFolder, folder);
   const ready = await checkedBook(folder, { draft, undone: 'Nothing was published' });
   if (ready === undefined) return 1;
   const { book, figures, hasFindings, checked } = ready;
-  const out = resolve(to);
   await publishSite(book, figures, out);
   if (!hasFindings) say(summaryAsText(checked.report));
   const count = book.sheets.length;

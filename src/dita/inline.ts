@@ -32,8 +32,19 @@ const marks: Readonly<Record<string, string>> = {
   sup: 'sup',
 };
 
+/** With one blank for each line end and the blanks around it. */
+function onOneLine(text: string): string {
+  const lines = text.split('\n');
+  const last = lines.length - 1;
+  if (last === 0) return text;
+  return lines
+    .map((line, i) => (i === 0 ? line.trimEnd() : i === last ? line.trimStart() : line.trim()))
+    .filter((line, i) => line !== '' || i === 0 || i === last)
+    .join(' ');
+}
+
 function inlineNode(node: ElementContent, topic: Topic, allowed: Allowed): XmlNode[] {
-  if (node.type === 'text') return [node.value.replace(/\s*\n\s*/g, ' ')];
+  if (node.type === 'text') return [onOneLine(node.value)];
   if (node.type !== 'element') return [];
   const mark = marks[node.tagName];
   if (mark !== undefined)

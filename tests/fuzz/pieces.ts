@@ -1,0 +1,190 @@
+import fc from 'fast-check';
+
+/** Characters that break programs: ends of lines of all kinds, NUL, marks of direction, halves of a character. */
+export const oddCharacters = [
+  '\0',
+  '\r',
+  '\r\n',
+  '\n\n',
+  '\u0085',
+  '\u2028',
+  '\ufeff',
+  '\u200b',
+  '\u202e',
+  '\u2066',
+  '\u001b[2J',
+  '\u001b]0;x\u0007',
+  '\ud800',
+  '\udc00',
+  '👨‍👩‍👧‍👦',
+  'İ',
+  'ß',
+  'ﬁ',
+  '½',
+  '٣',
+  '\t',
+  '\u00a0',
+  '\\',
+  '`',
+  '"',
+  "'",
+  '<',
+  '>',
+  '&',
+  '&#0;',
+  '&amp;',
+  '</script>',
+  '<!--',
+  ']]>',
+  '__proto__',
+  'constructor',
+  'toString',
+  'hasOwnProperty',
+] as const;
+
+const units = ['N·m', 'lbf·ft', 'L', 'mm', 'bar', '°', '°C', '%', 'kg', 'min', 'US gal', 'µm', 'x'];
+const numbers = [
+  '0',
+  '-0',
+  '1',
+  '22',
+  '1e9',
+  '1e999',
+  '-1e-999',
+  '0.1',
+  '.5',
+  '1.',
+  '1,5',
+  '1 000',
+  '1/3',
+  '1/0',
+  '2 1/2',
+  '½',
+  '9'.repeat(400),
+  `0.${'0'.repeat(300)}1`,
+  'NaN',
+  'Infinity',
+  '0x10',
+  '٣',
+];
+const joints = [
+  ' ',
+  '',
+  '..',
+  ' .. ',
+  ' to ',
+  '±',
+  ' ± ',
+  ' (',
+  ')',
+  ' + ',
+  '-',
+  ' at least ',
+  '/',
+  '|',
+  '~',
+];
+
+/** Quantities and torques, right, nearly right and wrong. */
+export const quantityText: fc.Arbitrary<string> = fc
+  .array(
+    fc.oneof(
+      fc.constantFrom(...numbers),
+      fc.constantFrom(...units),
+      fc.constantFrom(...joints),
+      fc.constantFrom(
+        'at most',
+        'about',
+        'then',
+        'dry',
+        'max.',
+        'min',
+        'hand-tight',
+        'M16x1.5',
+        '8.8',
+      ),
+      fc.string({ unit: 'binary', maxLength: 3 }),
+    ),
+    { maxLength: 12 },
+  )
+  .map((parts) => parts.join(''));
+
+const names = [
+  'feed',
+  'winch',
+  'depth',
+  'engine',
+  'serial',
+  'x-1',
+  '__proto__',
+  'constructor',
+  'né',
+];
+const signs = [
+  '=',
+  '!=',
+  '≠',
+  '&',
+  '|',
+  '!',
+  '(',
+  ')',
+  ',',
+  ' in ',
+  ' not ',
+  ' and ',
+  ' or ',
+  '..',
+  '<',
+  '>=',
+  '==',
+];
+
+/** Conditions on variants, right, nearly right and wrong. */
+export const conditionText: fc.Arbitrary<string> = fc
+  .array(
+    fc.oneof(
+      fc.constantFrom(
+        ...names,
+        'hydraulic',
+        'shallow',
+        'deep',
+        'yes',
+        'no',
+        '1000..2000',
+        '99999999999999999999',
+      ),
+      fc.constantFrom(...signs),
+      fc.constantFrom(' ', ' ', '\t', '\0', '"', '\u202e'),
+      fc.string({ unit: 'binary', maxLength: 3 }),
+    ),
+    { maxLength: 24 },
+  )
+  .map((parts) => parts.join(''));
+
+/** Words, quantities, conditions or what breaks programs: what may stand where a value is meant. */
+export const valueText: fc.Arbitrary<string> = fc.oneof(
+  fc.constantFrom(
+    'yes',
+    'no',
+    '',
+    '~',
+    '0',
+    '-1',
+    '1e9',
+    '{}',
+    '[]',
+    '*a',
+    '&a',
+    '!!x',
+    '<<',
+    '|',
+    '>',
+    '? ',
+    ': ',
+  ),
+  fc.constantFrom(...oddCharacters),
+  quantityText,
+  conditionText,
+  fc.string({ unit: 'binary', maxLength: 12 }),
+);
