@@ -2,11 +2,9 @@ import { mkdir, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join, posix, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { SingleBar } from 'cli-progress';
 import writeFileAtomic from 'write-file-atomic';
 import { machinesOf } from '../derive/index.ts';
 import type { Book } from '../render/index.ts';
-import { nearest } from '../source/index.ts';
 import { launchBrowser } from './browser.ts';
 import { CannotRun } from './cannot-run.ts';
 import type { Checked } from './check-folder.ts';
@@ -16,6 +14,7 @@ import { type MachineFor, machineFor } from './machine-for.ts';
 import type { Paper } from './paper.ts';
 import { type LinkTarget, relink } from './pdf-links.ts';
 import { type PageToPrint, printPages } from './print-pages.ts';
+import { progress } from './progress.ts';
 import { publishSite } from './publish-site.ts';
 import { reasonOf } from './reason-of.ts';
 import { say } from './terminal.ts';
@@ -104,7 +103,7 @@ function pathsToPrint(
   const sheets = new Map(book.sheets.map(({ id, href }) => [id, href]));
   const unknown = only.find((id) => !sheets.has(id));
   if (unknown !== undefined) {
-    throw unknownProcedure(unknown, folder, nearest(unknown, sheets.keys()));
+    throw unknownProcedure(unknown, folder, sheets.keys());
   }
   const asked = only.length > 0 ? [...new Set(only)] : [...sheets.keys()];
   const wanted = asked.filter(isWanted).map((id) => sheets.get(id) ?? '');
@@ -134,16 +133,18 @@ interface Job {
 
 async function printAll(pages: readonly Printed[], job: Job): Promise<void> {
   const names = new Map(pages.map(({ path, name }) => [path, name]));
-  const bar = progress(pages.length);
   const browser = await launchBrowser();
+  const bar = await progress('Printing', pages.length);
+  let printed = 0;
   try {
     await printPages(browser, pages, job.paper, async (page, pdf) => {
       const linked = await relink(pdf, (url) => targetOf(url, page, names, job));
       await write(join(job.out, page.name), linked);
-      bar?.increment();
+      printed += 1;
+      bar.reach(printed);
     });
   } finally {
-    bar?.stop();
+    bar.end();
     await browser.close();
   }
 }
@@ -164,20 +165,6 @@ function targetOf(
   const base = address.endsWith('/') ? address : `${address}/`;
   const { search, hash } = new URL(url);
   return { to: 'address', url: new URL(path + search + hash, base).href };
-}
-
-/** A bar on a terminal; nothing in a pipe. */
-function progress(total: number): SingleBar | undefined {
-  if (process.stderr.isTTY !== true || total < 2) return undefined;
-  const bar = new SingleBar({
-    format: 'Printing [{bar}] {value} of {total}',
-    barCompleteChar: '#',
-    barIncompleteChar: '.',
-    stream: process.stderr,
-    clearOnComplete: true,
-  });
-  bar.start(total, 0);
-  return bar;
 }
 
 async function write(path: string, pdf: Uint8Array): Promise<void> {

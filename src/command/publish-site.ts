@@ -1,6 +1,8 @@
+import { join } from 'node:path';
 import type { Book } from '../render/index.ts';
 import { copyFigures, type FigureFile } from './copy-figures.ts';
 import { writeOfflineScript } from './offline-copy.ts';
+import { whileFilling } from './progress.ts';
 import { buildSite } from './publish-build.ts';
 import { siteFolder } from './publish-folder.ts';
 import { writeWholeFolder } from './whole-folder.ts';
@@ -16,7 +18,8 @@ export async function publishSite(
   outDir: string,
 ): Promise<void> {
   await writeWholeFolder(outDir, siteFolder, async (site, work) => {
-    await buildSite(book, site, work);
+    const sheets = { doing: 'Making pages', total: book.sheets.length };
+    await whileFilling(join(site, 'procedures'), sheets, () => buildSite(book, site, work));
     await copyFigures(figures, site, 'the site');
     await writeSitemap(book, site);
     await writeOfflineScript(site);

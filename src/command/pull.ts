@@ -20,7 +20,7 @@ export interface PullOptions {
 export async function pullCommand(ids: readonly string[], options: PullOptions): Promise<ExitCode> {
   const { linked, report } = await checkFolder(options.in);
   const { value, problems } = pullList(linked, ids, options.for);
-  for (const problem of problems) stopAt(problem, options);
+  for (const problem of problems) stopAt(problem, options, linked.procedures.keys());
   if (value.procedures.length === 0) {
     throw new CannotRun(
       `None of these procedures is for a machine with ${options.for ?? 'these variants'}.`,
@@ -46,9 +46,9 @@ export async function pullCommand(ids: readonly string[], options: PullOptions):
 }
 
 /** Throws CannotRun where what was asked for cannot be meant. */
-function stopAt(problem: PullProblem, options: PullOptions): void {
+function stopAt(problem: PullProblem, options: PullOptions, procedures: Iterable<string>): void {
   if (problem.code === 'unknown-procedure') {
-    throw unknownProcedure(problem.id, options.in, problem.near);
+    throw unknownProcedure(problem.id, options.in, procedures);
   }
   if (problem.code !== 'condition-wrong') return;
   throw problem.problem.code === 'never-true'

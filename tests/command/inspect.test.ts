@@ -270,7 +270,6 @@ describe('colour', () => {
   test.each([
     ['nothing', {}],
     ['NO_COLOR', { NO_COLOR: '1' }],
-    ['FORCE_COLOR', { FORCE_COLOR: '1' }],
   ])('is not in a pipe, with %s set', async (_, env) => {
     await folder.write(brokenManual);
     const said = [

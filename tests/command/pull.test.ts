@@ -122,7 +122,7 @@ Fluids
       /--for “lock = blot”: “blot” is not a value of “lock”; perhaps “bolt” is meant/,
     ],
     [['renew', '--for', 'lock ='], /--for “lock =”: The condition breaks off/],
-    [[], /missing required argument 'procedures'/],
+    [[], /pull needs to know: which procedures\?/],
   ])('%j ends with 2 and a plain message', async (words, message) => {
     const { code, out, err } = await pull(...words);
     expect({ code, out }).toEqual({ code: 2, out: '' });
