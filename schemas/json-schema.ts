@@ -1,11 +1,15 @@
 import { z } from 'zod';
+import { baselineSchema } from './baseline.ts';
 import { machineSchema } from './catalogue.ts';
 import { frontMatterSchema } from './front-matter.ts';
 import { jobCardSchema } from './job-card.ts';
 import { manualSchema } from './manual.ts';
 import { procedureJsonSchema } from './procedure-json.ts';
 import { pullListSchema } from './pull-list.ts';
+import { redlineSchema } from './redline.ts';
 import { reportSchema } from './report.ts';
+import { shareReportSchema } from './share-report.ts';
+import { untrackedSchema } from './untracked.ts';
 
 export interface JsonSchemaFile {
   /** In `schemas/json/`. */
@@ -25,7 +29,11 @@ export function jsonSchemaFiles(): readonly JsonSchemaFile[] {
     file('procedure', 'A procedure for programs: procedure.json', procedureJsonSchema, 'output'),
     file('job-card', 'What a tablet writes of a job on a sheet', jobCardSchema, 'output'),
     file('pull-list', 'What pull --format json prints', pullListSchema, 'output'),
+    file('baseline', 'What inspect --write-baseline writes', baselineSchema, 'output'),
+    file('redline', 'What redline --format json prints', redlineSchema, 'output'),
+    file('untracked', 'What inspect --untracked --format json prints', untrackedSchema, 'output'),
     file('report', 'What inspect --format json prints', reportSchema, 'output'),
+    file('share-report', 'What inspect --share prints', shareReportSchema, 'output'),
   ];
 }
 

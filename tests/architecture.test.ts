@@ -22,28 +22,47 @@ const pureRooms = [
   'derive',
   'report',
   'render',
+  'redline',
   'dita',
+  'scaffold',
+  'adopt',
 ];
-const rooms = [...pureRooms, 'astro', 'command'];
+const rooms = [...pureRooms, 'astro', 'editor', 'command', 'library'];
 
 /** What the pure rooms and the schemas may take from npm. None of it reads files, a clock or the network. */
 const purePackages = [
   '@dagrejs/dagre',
+  '@noble/hashes/sha2.js',
+  '@noble/hashes/utils.js',
   'damerau-levenshtein',
+  'diff',
   'github-slugger',
   'hast',
   'hastscript',
   'mdast',
   'mdast-util-directive',
   'mdast-util-from-markdown',
+  'mdast-util-gfm',
+  'mdast-util-gfm-autolink-literal',
+  'mdast-util-gfm-footnote',
+  'mdast-util-gfm-strikethrough',
+  'mdast-util-gfm-table',
+  'mdast-util-gfm-task-list-item',
   'mdast-util-to-hast',
+  'mdast-util-to-markdown',
   'mdast-util-to-string',
+  'micromark-extension-gfm-autolink-literal',
+  'micromark-extension-gfm-footnote',
+  'micromark-extension-gfm-strikethrough',
+  'micromark-extension-gfm-table',
+  'micromark-extension-gfm-task-list-item',
   'minisearch',
   'rehype-stringify',
   'remark-directive',
   'remark-frontmatter',
   'remark-gfm',
   'remark-parse',
+  'sarif',
   'string-width',
   'unified',
   'unist',
@@ -134,6 +153,15 @@ test('nothing in the pure rooms knows a clock, chance, a locale, the process or 
   expect(found).toEqual([]);
 });
 
+test('in the editor room only the server and what reads the disk know the system', () => {
+  const found = files
+    .filter(({ room, imports }) => room === 'editor' && imports.some(isOfSystem))
+    .map(({ path }) => path.replace('src/editor/', ''));
+  expect(found).toEqual(['file-address.ts', 'serve-editor.ts', 'workbench.ts']);
+});
+
+const isOfSystem = ({ wanted }: Import): boolean => wanted.startsWith('node:');
+
 test('index.ts files only re-export', () => {
   const more = files
     .filter(({ path }) => path.endsWith('/index.ts'))
@@ -216,6 +244,8 @@ const tell = ({ from, to }: Crossing): string => `${from.path} imports ${to.path
 
 function mayImport({ room }: SourceFile, other: string): boolean {
   if (other === 'schemas') return true;
+  // The library tells its own version, as the command does.
+  if (other === 'package.json') return room === 'library';
   return room !== 'schemas' && rooms.includes(other) && rooms.indexOf(other) < rooms.indexOf(room);
 }
 

@@ -3,6 +3,7 @@ import { Ajv } from 'ajv';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { z } from 'zod';
+import { type Baseline, baselineSchema } from '../../schemas/baseline.ts';
 import { machineSchema } from '../../schemas/catalogue.ts';
 import { frontMatterSchema } from '../../schemas/front-matter.ts';
 import { jsonSchemaFiles } from '../../schemas/json-schema.ts';
@@ -41,11 +42,24 @@ const report: Report = {
         title: 'Put them back',
         edits: [{ file: place.file, start: 9, end: 9, text: 'x' }],
       },
+      known: false,
     },
   ],
   waivers: [],
   summary: { error: 1, warning: 0, note: 0, waived: 0 },
+  baseline: { new: 1, known: 0, listed: 1, gone: [] },
 };
+
+const known = {
+  rule: 'left-out',
+  procedure: 'p',
+  item: 'bolt',
+  when: 'winch',
+  says: '4 bolts are still out at the end',
+  print: '0123456789abcdef0123456789abcdef',
+  count: 2,
+};
+const baseline: Baseline = { baseline: 1, known: [known] };
 
 const pullList: PullListData = {
   manual: { title: 'T', edition: '2' },
@@ -153,6 +167,7 @@ const samples = {
       items: { parts: { own: { name: 'own' } } },
     },
   },
+  baseline: { schema: baselineSchema, data: baseline },
   'pull-list': { schema: pullListSchema, data: pullList },
   report: { schema: reportSchema, data: report },
 } as const;
