@@ -24,6 +24,7 @@ export class Journal {
   readonly #space: Space;
   readonly #byAccount = new Map<Account, Entry[]>();
   readonly #told = new Map<Account, Map<string, VariantSet>>();
+  readonly #roundTrips = new Map<Account, VariantSet>();
   readonly #steps: { readonly order: number; readonly under: VariantSet }[] = [];
   #length = 0;
 
@@ -70,8 +71,24 @@ export class Journal {
     return twice;
   }
 
+  /** Performed work has moved an account and brought it back: no part of its story, but it has been worked on. */
+  addRoundTrip(account: Account, under: VariantSet): void {
+    const before = this.#roundTrips.get(account) ?? this.#space.none;
+    this.#roundTrips.set(account, this.#space.or(before, under));
+  }
+
+  /** All that has moved, if only to come back. */
   accounts(): Iterable<Account> {
-    return this.#byAccount.keys();
+    return new Set([...this.#byAccount.keys(), ...this.#roundTrips.keys()]);
+  }
+
+  /** The variants of `under` in which an account has moved, if only to come back. */
+  touched(account: Account, under: VariantSet): VariantSet {
+    const back = this.#space.and(this.#roundTrips.get(account) ?? this.#space.none, under);
+    return this.entries(account, under).reduce(
+      (set, entry) => this.#space.or(set, entry.under),
+      back,
+    );
   }
 
   /** Entries of an account that touch some variants of `under`. */

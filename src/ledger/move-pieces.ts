@@ -60,7 +60,7 @@ function outcomes(
     const result = transfer(account, value, move, action.qty?.count);
     const isSame = sameCounts(value, result.counts);
     if (result.outcome === 'moved' && !isSame && !action.isNew) return [{ set, value, result }];
-    const touched = touchedIn(run, account, set);
+    const touched = run.journal.touched(account, set);
     const idle: Transfer = { outcome: 'already', counts: value };
     const isIdle = result.outcome === 'moved' && isSame && mayBeIdle;
     return [
@@ -68,13 +68,6 @@ function outcomes(
       { set: space.minus(set, touched), value, result: isIdle ? idle : result },
     ].filter((one) => one.set !== space.none);
   });
-}
-
-/** The variants in which an account has moved. */
-function touchedIn(run: Run, account: Account, under: VariantSet): VariantSet {
-  const { space } = run.setting;
-  const entries = run.journal.entries(account, under);
-  return entries.reduce((set, entry) => space.or(set, entry.under), space.none);
 }
 
 function piecesMoved(before: Counts, after: Counts): number {

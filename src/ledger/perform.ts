@@ -92,7 +92,7 @@ function apply(run: Run, op: PerformOp, { contract, changed, relieved, left }: S
         to,
         inside: left(account),
       });
-    }
+    } else run.journal.addRoundTrip(account, op.under);
   }
 }
 
