@@ -35,7 +35,7 @@ export class ThreadPool {
       minThreads: count,
       maxThreads: count,
       // Much is made and thrown away at once: with more room for the young, less is moved about.
-      resourceLimits: { maxYoungGenerationSizeMb: 192 },
+      resourceLimits: { maxYoungGenerationSizeMb: 64 },
     });
     const { port1, port2 } = new MessageChannel();
     this.#ports.push(port1);

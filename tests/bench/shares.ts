@@ -56,7 +56,7 @@ export function costTable({ start, inside, outside, joined }: ShareCosts): strin
   const of = (n: number): Cost =>
     plus(start, plus(scaled(inside, thousands / n), scaled(outside, thousands)));
   return [
-    '| | processor time | peak memory |',
+    '| What | Processor time | Peak memory |',
     '| --- | ---: | ---: |',
     row('a share: the start', start),
     row('for each 1,000 procedures in it', inside),

@@ -43,6 +43,7 @@ const pages = {
   'the findings': 'findings/',
   'the search': 'search/',
   'the guide': 'guide/',
+  'the guide to the program': 'guide/program/',
   'the pull lists': 'pull-lists/',
   'the charts': 'charts/',
 } as const;

@@ -35,6 +35,7 @@ describe('a published site', () => {
       'findings/index.html',
       'fluids/index.html',
       'guide/index.html',
+      'guide/program/index.html',
       'hazards/index.html',
       'index.html',
       'machines/log-splitter/index.html',

@@ -58,6 +58,7 @@ describe('the server of the proof', () => {
       '/index.html',
       '/charts/',
       '/guide/',
+      '/guide/program/',
       '/rules/balance/',
       '/findings/',
       '/search/',
