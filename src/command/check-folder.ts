@@ -13,6 +13,7 @@ import { digest, KeptStore } from './kept-store.ts';
 import { announce } from './progress.ts';
 import { readManualFiles } from './read-manual-files.ts';
 import { ThreadPool } from './thread-pool.ts';
+import { today } from './today.ts';
 import { version } from './version.ts';
 
 interface Folder {
@@ -84,4 +85,3 @@ async function readFolder(folder: string): Promise<Folder> {
 }
 
 /** YYYY-MM-DD, in UTC. */
-export const today = (): string => new Date().toISOString().slice(0, 10);

@@ -1,15 +1,13 @@
-import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { createTwoFilesPatch } from 'diff';
-import writeFileAtomic from 'write-file-atomic';
 import { applyEdits, withLineEndsOf } from '../report/index.ts';
 import { Completer } from '../reverse/index.ts';
 import { CannotRun } from './cannot-run.ts';
 import { checkFolder } from './check-folder.ts';
 import type { ExitCode } from './exit-code.ts';
-import { reasonOf } from './reason-of.ts';
 import { say } from './terminal.ts';
 import { unknownProcedure } from './unknown-procedure.ts';
+import { writeChecked } from './write-checked.ts';
 
 export interface CompleteOptions {
   /** Folder of the manual. */
@@ -45,17 +43,13 @@ export async function completeCommand(id: string, options: CompleteOptions): Pro
   return 1;
 }
 
-/** Through a temporary file and a rename, so that the writer's file is always whole; only if it still reads as it did. */
 async function write(path: string, before: string, text: string): Promise<void> {
-  try {
-    if ((await readFile(path, 'utf8')) !== before)
-      throw new CannotRun(
-        `${path} was changed since it was checked.`,
-        'Nothing was changed. Run it again.',
-      );
-    await writeFileAtomic(path, text);
-  } catch (error) {
-    if (error instanceof CannotRun) throw error;
-    throw new CannotRun(`${path} cannot be written: ${reasonOf(error)}.`, 'Nothing was changed.');
-  }
+  const left = await writeChecked(path, before, text);
+  if (left?.is === 'changed')
+    throw new CannotRun(
+      `${path} was changed since it was checked.`,
+      'Nothing was changed. Run it again.',
+    );
+  if (left?.is === 'shut')
+    throw new CannotRun(`${path} cannot be written: ${left.reason}.`, 'Nothing was changed.');
 }

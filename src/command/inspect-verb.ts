@@ -1,8 +1,12 @@
 import { type Command, Option } from 'commander';
 import type { ExitCode } from './exit-code.ts';
-import { listed } from './listed.ts';
-import { reportFiles } from './report-file.ts';
-import { reportFormats } from './report-format.ts';
+import {
+  baselineOption,
+  formatOption,
+  levelOption,
+  onlyOption,
+  reportOption,
+} from './report-options.ts';
 import { shareMeant } from './share-meant.ts';
 import { tellHelp } from './verb-help.ts';
 
@@ -12,30 +16,15 @@ export function addInspect(program: Command, done: (code: ExitCode) => void): vo
     .command('inspect')
     .description('check a manual and say what is wrong')
     .argument('[folder]', 'folder of the manual', '.')
-    .addOption(
-      new Option('--format <format>', 'how to print').choices(reportFormats).default('text'),
-    )
-    .addOption(
-      new Option(
-        '--report <format=file>',
-        'write the report into a file too: sarif=report.sarif; may be given several times',
-      ).argParser(reportFiles),
-    )
-    .option('--baseline <file>', 'fail only for what this file does not list as known')
+    .addOption(formatOption())
+    .addOption(reportOption())
+    .addOption(baselineOption())
     .option(
       '--write-baseline <file>',
       'list all findings of today in this file; if it is there, take out what is gone',
     )
-    .addOption(
-      new Option('--only <rules>', 'show and count only these rules: left-out,left-open').argParser(
-        listed,
-      ),
-    )
-    .addOption(
-      new Option('--level <level>', 'leave out what is below')
-        .choices(['error', 'warning', 'note'])
-        .default('note'),
-    )
+    .addOption(onlyOption())
+    .addOption(levelOption())
     .option(
       '--keep-in <folder>',
       'where results are kept for the next check, which looks only at what has changed',

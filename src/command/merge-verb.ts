@@ -1,8 +1,12 @@
-import { type Command, Option } from 'commander';
+import type { Command } from 'commander';
 import type { ExitCode } from './exit-code.ts';
-import { listed } from './listed.ts';
-import { reportFiles } from './report-file.ts';
-import { reportFormats } from './report-format.ts';
+import {
+  baselineOption,
+  formatOption,
+  levelOption,
+  onlyOption,
+  reportOption,
+} from './report-options.ts';
 import { tellHelp } from './verb-help.ts';
 
 /** Declares `merge`; `done` takes its exit code. */
@@ -12,26 +16,11 @@ export function addMerge(program: Command, done: (code: ExitCode) => void): void
     .description('join the shares of a manual that were checked apart, and say what is wrong')
     .argument('<file>', 'what `inspect --share` printed')
     .argument('[file...]', 'that of the other shares, in any order')
-    .addOption(
-      new Option('--format <format>', 'how to print').choices(reportFormats).default('text'),
-    )
-    .addOption(
-      new Option(
-        '--report <format=file>',
-        'write the report into a file too: sarif=report.sarif; may be given several times',
-      ).argParser(reportFiles),
-    )
-    .option('--baseline <file>', 'fail only for what this file does not list as known')
-    .addOption(
-      new Option('--only <rules>', 'show and count only these rules: left-out,left-open').argParser(
-        listed,
-      ),
-    )
-    .addOption(
-      new Option('--level <level>', 'leave out what is below')
-        .choices(['error', 'warning', 'note'])
-        .default('note'),
-    )
+    .addOption(formatOption())
+    .addOption(reportOption())
+    .addOption(baselineOption())
+    .addOption(onlyOption())
+    .addOption(levelOption())
     .action(async (first, rest, { only, report, baseline, ...plain }) => {
       const { mergeCommand } = await import('./merge.ts');
       const options = { ...plain, only: only ?? [], reports: report ?? [], baseline };

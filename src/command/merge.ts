@@ -11,12 +11,13 @@ import {
   shareFrom,
 } from '../report/index.ts';
 import { CannotRun } from './cannot-run.ts';
-import { type CheckedReport, today } from './check-folder.ts';
+import type { CheckedReport } from './check-folder.ts';
 import { compareWithBaseline } from './compare-with-baseline.ts';
 import type { ExitCode } from './exit-code.ts';
 import { reasonOf } from './reason-of.ts';
 import { ruleCalled } from './rule-called.ts';
 import { type Telling, tellReport } from './tell-report.ts';
+import { today } from './today.ts';
 import { version } from './version.ts';
 
 export interface MergeOptions extends Selection, Telling {

@@ -9,6 +9,13 @@ import { version } from './version.ts';
  * was published never changes; of a working tree, each file's size and time of change count.
  */
 export function programPrint(): string {
+  known ??= print();
+  return known;
+}
+
+let known: string | undefined;
+
+function print(): string {
   if (extname(import.meta.url) !== '.ts') return version;
   const print = createHash('sha256').update(version);
   const files = globSync(['src/**/*.{ts,md}', 'schemas/*.ts', 'package-lock.json'], {

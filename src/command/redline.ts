@@ -18,6 +18,7 @@ import { readManualFiles } from './read-manual-files.ts';
 import type { RedlineFormat } from './redline-format.ts';
 import { pageStyles } from './redline-styles.ts';
 import { complain, paintFor, say, widthOf } from './terminal.ts';
+import { today } from './today.ts';
 import { version } from './version.ts';
 import { writeOut } from './write-out.ts';
 
@@ -39,9 +40,8 @@ export async function redlineCommand(
   // A folder that is not there is told before git is asked for it.
   const working = options.until === undefined ? await readManualFiles(wanted) : undefined;
   const place = await gitPlaceOf(wanted);
-  const today = new Date().toISOString().slice(0, 10);
   const read = (files: ManualFiles, side: Revision['side']): Revision =>
-    readRevision(files, side, { version, today });
+    readRevision(files, side, { version, today: today() });
   const older = await gitCommitOf(revision, place);
   const newer = options.until === undefined ? undefined : await gitCommitOf(options.until, place);
   const before = await readManualAt(older.commit, place);

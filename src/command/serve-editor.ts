@@ -5,6 +5,7 @@ import { CannotRun } from './cannot-run.ts';
 import type { ExitCode } from './exit-code.ts';
 import { packageFile } from './package-root.ts';
 import { readManualFiles } from './read-manual-files.ts';
+import { today } from './today.ts';
 import { version } from './version.ts';
 
 /** Serves an editor over standard input and output; the process ends when the editor leaves. Throws CannotRun on a terminal. */
@@ -18,7 +19,7 @@ export function serveEditorCommand(): ExitCode {
   const families = new Map(rules.map(({ id, family }) => [id, family]));
   serveEditor(process.stdin, process.stdout, {
     version,
-    today: () => new Date().toISOString().slice(0, 10),
+    today,
     readFolder: readManualFiles,
     rulePath: (rule) => {
       const family = families.get(rule);

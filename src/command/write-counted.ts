@@ -1,8 +1,5 @@
-import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import writeFileAtomic from 'write-file-atomic';
-import { CannotRun } from './cannot-run.ts';
-import { reasonOf } from './reason-of.ts';
+import { writeChecked } from './write-checked.ts';
 
 export interface Change {
   /** From the folder of the manual. */
@@ -18,8 +15,7 @@ export interface RefusedChange {
 }
 
 /**
- * Writes each file through a temporary one and a rename, and only if it still reads as it did when it was checked.
- * Answers with those that are left as they are.
+ * Writes each file that still reads as it did when it was checked. Answers with those that are left as they are.
  */
 export async function writeCounted(
   folder: string,
@@ -27,16 +23,10 @@ export async function writeCounted(
 ): Promise<readonly RefusedChange[]> {
   const refused: RefusedChange[] = [];
   for (const { file, before, after } of changes) {
-    try {
-      const path = join(folder, file);
-      const now = await readFile(path, 'utf8');
-      if (now !== before) throw new CannotRun('it was changed since it was checked; run it again');
-      await writeFileAtomic(path, after);
-    } catch (error) {
-      const why =
-        error instanceof CannotRun ? error.message : `it cannot be written: ${reasonOf(error)}`;
-      refused.push({ file, why });
-    }
+    const left = await writeChecked(join(folder, file), before, after);
+    if (left?.is === 'changed')
+      refused.push({ file, why: 'it was changed since it was checked; run it again' });
+    if (left?.is === 'shut') refused.push({ file, why: `it cannot be written: ${left.reason}` });
   }
   return refused;
 }

@@ -1,6 +1,5 @@
 import type { Edit } from '../../schemas/finding.ts';
 import type { Catalogue, Item } from '../catalogue/index.ts';
-import type { Performing } from '../ledger/index.ts';
 import type { LinkedManual } from '../link/index.ts';
 import { comparePlaces } from '../source/index.ts';
 import type { Examined, Fact, Subject } from './rule.ts';
@@ -16,8 +15,6 @@ export interface Part {
   readonly facts: readonly Fact[];
   /** Text of a file of the manual; empty when there is none. */
   readonly text: (file: string) => string;
-  /** Procedures that perform others for which a fact of these holds as well. */
-  readonly performing?: readonly Performing[];
   readonly completion?: (procedure: string, item: string) => readonly Edit[] | undefined;
 }
 

@@ -2,6 +2,7 @@ import { resolve } from 'node:path';
 import { type Inspection, KeptInspection, type Store } from '../../report/index.ts';
 import type { ManualFiles } from '../../source/index.ts';
 import { digest, KeptStore } from '../kept-store.ts';
+import { today } from '../today.ts';
 import { version } from '../version.ts';
 
 /** The check of one manual that changes again and again: only what depends on a change is analysed anew. */
@@ -23,7 +24,7 @@ export class ProofCheck {
   }
 
   check(files: ManualFiles): Inspection {
-    return this.#inspection.inspect(files, { today: new Date().toISOString().slice(0, 10) });
+    return this.#inspection.inspect(files, { today: today() });
   }
 
   /** Keeps what the last check found for the next one of these files. */
